@@ -1,0 +1,19 @@
+-- V003__background_work.sql  Background work is claimed through this table (names and columns are db-scheduler's own).
+create table scheduled_tasks (
+    task_name            text        not null,
+    task_instance        text        not null,
+    task_data            bytea,
+    execution_time       timestamptz not null,
+    picked               boolean     not null,
+    picked_by            text,
+    last_success         timestamptz,
+    last_failure         timestamptz,
+    consecutive_failures int,
+    last_heartbeat       timestamptz,
+    version              bigint      not null,
+    priority             smallint,
+    constraint scheduled_tasks_key primary key (task_name, task_instance)
+);
+create index scheduled_tasks_by_time on scheduled_tasks (execution_time);
+create index scheduled_tasks_by_heartbeat on scheduled_tasks (last_heartbeat);
+create index scheduled_tasks_by_priority on scheduled_tasks (priority desc, execution_time asc);
