@@ -4,7 +4,9 @@
  * Rules: no scope, no rows; whoever opens the wall wider says so by name. Never knows what a row means.
  */
 @NullMarked
-@ApplicationModule(displayName = "Database", allowedDependencies = {})
+@ApplicationModule(
+        displayName = "Database",
+        allowedDependencies = {})
 package org.plumbrow.database;
 
 import org.jspecify.annotations.NullMarked;
