@@ -42,7 +42,13 @@ public class TestWorld {
 
     /** A branch in Eastern time with one person in each role; the owner owns the firm and so sees every test's branch. */
     public record TestBranch(
-            UUID id, String code, Visitor owner, Visitor manager, Visitor projectManager, Visitor designer, Visitor crewLead) {
+            UUID id,
+            String code,
+            Visitor owner,
+            Visitor manager,
+            Visitor projectManager,
+            Visitor designer,
+            Visitor crewLead) {
 
         public Visitor in(Role role) {
             return switch (role) {
@@ -78,8 +84,14 @@ public class TestWorld {
     public Visitor person(String name, UUID branchId, Role... roles) {
         UUID id = Ids.next();
         everywhere(() -> {
-            jdbc.sql("insert into person (id, email, name, owns_firm, last_branch_id, created_at) values (?, ?, ?, ?, ?, now())")
-                    .params(id, name.toLowerCase(java.util.Locale.ROOT) + "." + id + "@test.example", name, List.of(roles).contains(Role.OWNER), branchId)
+            jdbc.sql(
+                            "insert into person (id, email, name, owns_firm, last_branch_id, created_at) values (?, ?, ?, ?, ?, now())")
+                    .params(
+                            id,
+                            name.toLowerCase(java.util.Locale.ROOT) + "." + id + "@test.example",
+                            name,
+                            List.of(roles).contains(Role.OWNER),
+                            branchId)
                     .update();
             for (Role role : roles) {
                 if (role != Role.OWNER) {

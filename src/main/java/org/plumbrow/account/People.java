@@ -24,8 +24,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 class People implements VisitorSource {
 
-    private static final String PERSON_WITH_BRANCHES =
-            """
+    private static final String PERSON_WITH_BRANCHES = """
             select p.id, p.name, p.email, p.last_branch_id, b.id as branch_id, b.code, b.name as branch_name, b.zone,
                    case when p.owns_firm then 'OWNER' else m.role end as role
               from person p
@@ -44,7 +43,14 @@ class People implements VisitorSource {
     }
 
     private record Row(
-            String name, String email, @Nullable UUID lastBranch, @Nullable UUID branch, String code, String branchName, String zone, String role) {
+            String name,
+            String email,
+            @Nullable UUID lastBranch,
+            @Nullable UUID branch,
+            String code,
+            String branchName,
+            String zone,
+            String role) {
         static Row of(ResultSet row, int number) throws SQLException {
             return new Row(
                     row.getString("name"),
@@ -60,8 +66,10 @@ class People implements VisitorSource {
 
     @Override
     public Optional<Visitor> find(UUID personId) {
-        List<Row> rows = BranchWall.everywhere(() -> transaction.execute(status ->
-                jdbc.sql(PERSON_WITH_BRANCHES).param("person", personId).query(Row::of).list()));
+        List<Row> rows = BranchWall.everywhere(() -> transaction.execute(status -> jdbc.sql(PERSON_WITH_BRANCHES)
+                .param("person", personId)
+                .query(Row::of)
+                .list()));
         if (rows == null || rows.isEmpty()) {
             return Optional.empty();
         }
@@ -74,20 +82,23 @@ class People implements VisitorSource {
         Map<UUID, Row> byId = new LinkedHashMap<>();
         for (Row row : rows) {
             if (row.branch != null) {
-                roles.computeIfAbsent(row.branch, id -> EnumSet.noneOf(Role.class)).add(Role.valueOf(row.role));
+                roles.computeIfAbsent(row.branch, id -> EnumSet.noneOf(Role.class))
+                        .add(Role.valueOf(row.role));
                 byId.put(row.branch, row);
             }
         }
         return byId.values().stream()
-                .map(row -> new BranchCard(row.branch, row.code, row.branchName, ZoneId.of(row.zone), Set.copyOf(roles.get(row.branch))))
+                .map(row -> new BranchCard(
+                        row.branch, row.code, row.branchName, ZoneId.of(row.zone), Set.copyOf(roles.get(row.branch))))
                 .toList();
     }
 
     @Override
     public void looksAt(UUID personId, UUID branchId) {
-        transaction.executeWithoutResult(status -> jdbc.sql("update person set last_branch_id = :branch where id = :person")
-                .param("branch", branchId)
-                .param("person", personId)
-                .update());
+        transaction.executeWithoutResult(
+                status -> jdbc.sql("update person set last_branch_id = :branch where id = :person")
+                        .param("branch", branchId)
+                        .param("person", personId)
+                        .update());
     }
 }

@@ -17,8 +17,15 @@ class SignInSecurity {
     @Bean
     SecurityFilterChain signedInPeople(HttpSecurity http, Access access, VisitorSource people) throws Exception {
         return http.authorizeHttpRequests(requests -> requests.requestMatchers(
-                                "/sign-in", "/error", "/webjars/**", "/plumbrow.css", "/*.js", "/favicon.svg", "/favicon.ico",
-                                "/actuator/health/**", "/actuator/health")
+                                "/sign-in",
+                                "/error",
+                                "/webjars/**",
+                                "/plumbrow.css",
+                                "/*.js",
+                                "/favicon.svg",
+                                "/favicon.ico",
+                                "/actuator/health/**",
+                                "/actuator/health")
                         .permitAll()
                         .anyRequest()
                         .authenticated())

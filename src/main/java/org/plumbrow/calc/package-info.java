@@ -3,7 +3,9 @@
  * room names in its own {@code package-info} before it may use it.
  */
 @NullMarked
-@ApplicationModule(displayName = "Computations", allowedDependencies = {})
+@ApplicationModule(
+        displayName = "Computations",
+        allowedDependencies = {})
 package org.plumbrow.calc;
 
 import org.jspecify.annotations.NullMarked;

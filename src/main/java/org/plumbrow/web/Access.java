@@ -59,7 +59,10 @@ public class Access {
     }
 
     public boolean may(UUID branchId, May act) {
-        return present().flatMap(visitor -> visitor.branch(branchId)).filter(branch -> branch.may(act)).isPresent();
+        return present()
+                .flatMap(visitor -> visitor.branch(branchId))
+                .filter(branch -> branch.may(act))
+                .isPresent();
     }
 
     /** For templates: {@code ${@access.may('WAIVE')}}, in the branch being looked at. */
@@ -76,7 +79,8 @@ public class Access {
         Asking before = ASKING.get();
         ASKING.set(new Asking(visitor, branch));
         try {
-            return BranchWall.within(visitor.branches().stream().map(BranchCard::id).toList(), work);
+            return BranchWall.within(
+                    visitor.branches().stream().map(BranchCard::id).toList(), work);
         } finally {
             if (before == null) {
                 ASKING.remove();

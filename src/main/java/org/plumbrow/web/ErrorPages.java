@@ -58,12 +58,18 @@ class ErrorPages {
     }
 
     @ExceptionHandler(Exception.class)
-    String ours(Exception fault, HttpServletRequest request, HttpServletResponse response, Model model) throws Exception {
+    String ours(Exception fault, HttpServletRequest request, HttpServletResponse response, Model model)
+            throws Exception {
         if (fault instanceof AccessDeniedException) {
             throw fault;
         }
         if (fault instanceof ErrorResponse known && known.getStatusCode().is4xxClientError()) {
-            return page("web/not-understood", HttpStatus.valueOf(known.getStatusCode().value()), request, response, model);
+            return page(
+                    "web/not-understood",
+                    HttpStatus.valueOf(known.getStatusCode().value()),
+                    request,
+                    response,
+                    model);
         }
         String reference = reference();
         LOG.error("{}: {} {}", reference, request.getMethod(), request.getRequestURI(), fault);

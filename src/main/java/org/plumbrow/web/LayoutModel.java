@@ -21,25 +21,34 @@ class LayoutModel {
 
     LayoutModel(Access access, List<Place> places) {
         this.access = access;
-        this.places = places.stream().sorted(Comparator.comparingInt(Place::order)).toList();
+        this.places =
+                places.stream().sorted(Comparator.comparingInt(Place::order)).toList();
     }
 
     @ModelAttribute("head")
-    @org.jspecify.annotations.Nullable Head head(HttpServletRequest request) {
-        return access.present().map(visitor -> headOf(visitor, request.getRequestURI())).orElse(null);
+    @org.jspecify.annotations.Nullable
+    Head head(HttpServletRequest request) {
+        return access.present()
+                .map(visitor -> headOf(visitor, request.getRequestURI()))
+                .orElse(null);
     }
 
     private Head headOf(Visitor visitor, String path) {
         return access.presentBranch()
                 .map(branch -> new Head(
-                        visitor.name(), visitor.roleWordsIn(branch), branch.name(), visitor.branches(), row(branch, path)))
+                        visitor.name(),
+                        visitor.roleWordsIn(branch),
+                        branch.name(),
+                        visitor.branches(),
+                        row(branch, path)))
                 .orElseGet(() -> new Head(visitor.name(), "", "", visitor.branches(), List.of()));
     }
 
     private List<Entry> row(BranchCard branch, String path) {
         return places.stream()
                 .filter(place -> place.where() == Place.Where.ROW && branch.may(place.act()))
-                .map(place -> new Entry(place.key(), place.href(), path.equals(place.href()) || path.startsWith(place.href() + "/")))
+                .map(place -> new Entry(
+                        place.key(), place.href(), path.equals(place.href()) || path.startsWith(place.href() + "/")))
                 .toList();
     }
 }

@@ -28,7 +28,7 @@ public final class SecurityHeaders {
     public static Customizer<HeadersConfigurer<HttpSecurity>> strict() {
         return headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(ONLY_OURS))
                 .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
-                .permissionsPolicyHeader(
-                        policy -> policy.policy("camera=(self), geolocation=(self), microphone=(), payment=(), usb=()"));
+                .permissionsPolicyHeader(policy ->
+                        policy.policy("camera=(self), geolocation=(self), microphone=(), payment=(), usb=()"));
     }
 }

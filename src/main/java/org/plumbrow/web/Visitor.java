@@ -12,7 +12,12 @@ import org.jspecify.annotations.Nullable;
  * @param branches every branch the person may see, by name; empty for a person without any
  * @param lastBranchId the branch seen last
  */
-public record Visitor(UUID personId, String name, String email, List<BranchCard> branches, @Nullable UUID lastBranchId) {
+public record Visitor(
+        UUID personId,
+        String name,
+        String email,
+        List<BranchCard> branches,
+        @Nullable UUID lastBranchId) {
 
     public Optional<BranchCard> branch(UUID branchId) {
         return branches.stream().filter(card -> card.id().equals(branchId)).findFirst();

@@ -29,7 +29,10 @@ public final class VisitorFilter extends OncePerRequestFilter {
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
         String path = request.getRequestURI();
-        return path.startsWith("/webjars/") || path.startsWith("/actuator/") || path.endsWith(".css") || path.endsWith(".js");
+        return path.startsWith("/webjars/")
+                || path.startsWith("/actuator/")
+                || path.endsWith(".css")
+                || path.endsWith(".js");
     }
 
     @Override
