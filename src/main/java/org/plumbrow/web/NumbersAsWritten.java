@@ -29,19 +29,24 @@ public final class NumbersAsWritten {
     static Number read(String written, Class<?> type) {
         BigDecimal value = read(written);
         if (type == Integer.class) {
-            return whole(value).intValueExact();
+            long whole = whole(value);
+            if (whole != (int) whole) {
+                throw new NumberFormatException("too large: " + written);
+            }
+            return (int) whole;
         }
         if (type == Long.class) {
-            return whole(value).longValueExact();
+            return whole(value);
         }
         return type == Double.class ? (Number) value.doubleValue() : value;
     }
 
-    private static BigDecimal whole(BigDecimal value) {
-        if (value.stripTrailingZeros().scale() > 0) {
-            throw new NumberFormatException("not a whole number: " + value.toPlainString());
+    private static long whole(BigDecimal value) {
+        try {
+            return value.longValueExact();
+        } catch (ArithmeticException fractionOrTooLarge) {
+            throw new NumberFormatException("not a whole number that fits: " + value.toPlainString());
         }
-        return value;
     }
 
     static String write(Number number) {
