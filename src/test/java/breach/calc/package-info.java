@@ -1,0 +1,4 @@
+@NullMarked
+package breach.calc;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package breach.project;
+
+import org.jspecify.annotations.NullMarked;
