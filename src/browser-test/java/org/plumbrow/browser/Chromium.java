@@ -1,0 +1,56 @@
+package org.plumbrow.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * The machine's own Chromium, driven by Playwright; nothing is downloaded. {@code PLUMBROW_CHROMIUM} names another
+ * place than {@code /usr/bin/chromium}. The profile {@code browser} fails where there is none.
+ */
+final class Chromium {
+
+    private static final Chromium ONE = new Chromium();
+
+    private final Playwright playwright;
+    private final Browser browser;
+
+    private Chromium() {
+        Map<String, String> environment = new HashMap<>(System.getenv());
+        environment.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
+        playwright = Playwright.create(new Playwright.CreateOptions().setEnv(environment));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(installed())
+                        .setArgs(List.of(
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-dev-shm-usage",
+                                "--disable-quic",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync")));
+        Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
+    }
+
+    static Browser browser() {
+        return ONE.browser;
+    }
+
+    private static Path installed() {
+        return Stream.of(System.getenv("PLUMBROW_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser")
+                .filter(place -> place != null && !place.isBlank())
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        "No Chromium found. Install it (Debian: apt-get install chromium) or set PLUMBROW_CHROMIUM."));
+    }
+}
