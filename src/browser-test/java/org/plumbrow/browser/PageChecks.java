@@ -13,8 +13,7 @@ import java.util.Map;
 final class PageChecks {
 
     private static final String AXE = axe();
-    private static final String RUN_AXE =
-            """
+    private static final String RUN_AXE = """
             async () => {
               const found = await axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']});
               return found.violations.map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join(' | '));
@@ -39,12 +38,14 @@ final class PageChecks {
         if (headings != 1) {
             found.add(headings + " h1");
         }
-        int styled = ((Number) page.evaluate("() => document.querySelectorAll('[style]:not([class*=htmx])').length")).intValue();
+        int styled = ((Number) page.evaluate("() => document.querySelectorAll('[style]:not([class*=htmx])').length"))
+                .intValue();
         if (styled > 0) {
             found.add(styled + " elements with inline style");
         }
-        strings(page.evaluate(
-                        "() => [...document.querySelectorAll('body *')].filter(e => e.children.length === 0 && /\\?\\?[a-z]+\\.|\\$\\{|#\\{/.test(e.textContent)).map(e => e.textContent.trim())"))
+        strings(
+                        page.evaluate(
+                                "() => [...document.querySelectorAll('body *')].filter(e => e.children.length === 0 && /\\?\\?[a-z]+\\.|\\$\\{|#\\{/.test(e.textContent)).map(e => e.textContent.trim())"))
                 .forEach(text -> found.add("unfinished text: " + text));
         return found;
     }

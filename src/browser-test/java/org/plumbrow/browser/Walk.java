@@ -103,7 +103,8 @@ final class Walk {
         }
         for (int width : new int[] {DESK, PHONE}) {
             page.setViewportSize(width, width == PHONE ? 844 : 900);
-            PageChecks.findings(page, width).forEach(found -> findings.add(who + " " + address + " at " + width + ": " + found));
+            PageChecks.findings(page, width)
+                    .forEach(found -> findings.add(who + " " + address + " at " + width + ": " + found));
             keepPicture(page, pattern, width);
         }
         page.setViewportSize(DESK, 900);
@@ -113,7 +114,8 @@ final class Walk {
         String folder = System.getProperty("plumbrow.screenshots");
         if (folder != null && !folder.isBlank()) {
             String name = who + pattern.replaceAll("[^A-Za-z0-9]+", "-") + "-" + width + ".png";
-            page.screenshot(new Page.ScreenshotOptions().setPath(Path.of(folder, name)).setFullPage(true));
+            page.screenshot(
+                    new Page.ScreenshotOptions().setPath(Path.of(folder, name)).setFullPage(true));
         }
     }
 

@@ -1,0 +1,59 @@
+package org.plumbrow.calc.planning;
+
+import java.util.List;
+
+/**
+ * From which slot on an activity may start, and what says so.
+ *
+ * @param slot may lie beyond the end of the time line
+ */
+record Readiness(int slot, Bound bound) {
+
+    /** Of a free activity: today, its release, its predecessors; the latest of them bounds it. All are placed. */
+    static Readiness of(int number, Board board) {
+        Readiness latest = earliest(board);
+        Activity activity = board.activity(number);
+        if (activity.release().isPresent()) {
+            latest = latest.orLater(released(activity, board));
+        }
+        return latest.orLater(afterPredecessors(number, board));
+    }
+
+    /** What the predecessors that have a date say; before everything when there are none. */
+    static Readiness afterPredecessors(int number, Board board) {
+        Readiness latest = new Readiness(0, new Bound.Today());
+        List<Predecessor> links = board.activity(number).predecessors();
+        for (int link = 0; link < links.size(); link++) {
+            Placement before = board.placed[board.network.predecessors[number][link]];
+            if (before != null) {
+                int slot = board.time.readyAfter(before.finish(), links.get(link));
+                latest = latest.orLater(new Readiness(slot, new Bound.After(before.activityId(), before.finish())));
+            }
+        }
+        return latest;
+    }
+
+    private static Readiness earliest(Board board) {
+        return offOrOn(board.problem.today(), new Bound.Today(), board);
+    }
+
+    private static Readiness released(Activity activity, Board board) {
+        return offOrOn(
+                activity.release().orElseThrow(),
+                new Bound.Released(activity.release().orElseThrow()),
+                board);
+    }
+
+    private static Readiness offOrOn(org.plumbrow.calc.calendar.HalfDay wanted, Bound bound, Board board) {
+        int slot = board.time.axis.atOrAfter(wanted);
+        return board.problem
+                .calendar()
+                .whyClosed(wanted.date())
+                .map(reason -> new Readiness(slot, new Bound.DayOff(wanted, reason)))
+                .orElse(new Readiness(slot, bound));
+    }
+
+    private Readiness orLater(Readiness other) {
+        return other.slot > slot ? other : this;
+    }
+}
