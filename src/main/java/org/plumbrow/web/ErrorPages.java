@@ -6,6 +6,7 @@ import java.security.SecureRandom;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.ui.Model;
@@ -47,6 +48,17 @@ class ErrorPages {
         return page("web/edited-meanwhile", HttpStatus.CONFLICT, request, response, model);
     }
 
+    @ExceptionHandler(LinkEnded.class)
+    String linkEnded(HttpServletRequest request, HttpServletResponse response, Model model) {
+        return page("web/link-ended", HttpStatus.NOT_FOUND, request, response, model);
+    }
+
+    @ExceptionHandler(TooManyVisits.class)
+    String tooManyVisits(HttpServletRequest request, HttpServletResponse response, Model model) {
+        response.addHeader(HttpHeaders.RETRY_AFTER, "60");
+        return page("web/too-many-visits", HttpStatus.TOO_MANY_REQUESTS, request, response, model);
+    }
+
     @ExceptionHandler(MaxUploadSizeExceededException.class)
     String tooLarge(HttpServletRequest request, HttpServletResponse response, Model model) {
         return page("web/too-large", HttpStatus.CONTENT_TOO_LARGE, request, response, model);
@@ -72,7 +84,7 @@ class ErrorPages {
                     model);
         }
         String reference = reference();
-        LOG.error("{}: {} {}", reference, request.getMethod(), request.getRequestURI(), fault);
+        LOG.error("{}: {} {}", reference, request.getMethod(), MaskedPath.of(request.getRequestURI()), fault);
         model.addAttribute("reference", reference);
         return page("web/went-wrong", HttpStatus.INTERNAL_SERVER_ERROR, request, response, model);
     }
