@@ -21,7 +21,13 @@ import org.springframework.test.context.TestExecutionListeners.MergeMode;
 @Retention(RetentionPolicy.RUNTIME)
 @Documented
 @Inherited
-@SpringBootTest(properties = {"plumbrow.demo=false", "spring.datasource.hikari.maximum-pool-size=4"})
+@SpringBootTest(
+        properties = {
+            "plumbrow.demo=false",
+            "plumbrow.background.poll=500ms",
+            "spring.datasource.hikari.maximum-pool-size=8",
+            "spring.datasource.hikari.minimum-idle=1"
+        })
 @AutoConfigureMockMvc
 @Import(PlumbrowTestConfiguration.class)
 @TestExecutionListeners(listeners = TestClockReset.class, mergeMode = MergeMode.MERGE_WITH_DEFAULTS)

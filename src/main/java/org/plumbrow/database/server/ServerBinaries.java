@@ -1,4 +1,4 @@
-package org.plumbrow.database;
+package org.plumbrow.database.server;
 
 import java.io.BufferedInputStream;
 import java.io.IOException;

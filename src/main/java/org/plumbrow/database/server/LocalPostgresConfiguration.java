@@ -1,4 +1,4 @@
-package org.plumbrow.database;
+package org.plumbrow.database.server;
 
 import java.nio.file.Path;
 import org.springframework.beans.factory.annotation.Value;

@@ -1,4 +1,4 @@
-package org.plumbrow.database;
+package org.plumbrow.database.server;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,4 +1,4 @@
-package org.plumbrow.database;
+package org.plumbrow.database.server;
 
 import org.springframework.boot.diagnostics.AbstractFailureAnalyzer;
 import org.springframework.boot.diagnostics.FailureAnalysis;
