@@ -62,6 +62,11 @@ public record TestDatabase(String url, String user, String password) {
         return DriverManager.getConnection(url, user, password);
     }
 
+    /** @return the server under all copies, with a role that may do anything there */
+    public static TestServer server() {
+        return SERVER;
+    }
+
     private static String urlOf(String database) {
         String url = SERVER.url();
         int question = url.indexOf('?');
