@@ -1,0 +1,44 @@
+package org.plumbrow.calc.duration;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The rates, fixed times and waits that a branch works with. */
+public final class DurationTables {
+
+    private final Map<String, WorkRate> rates;
+    private final Map<String, FixedTime> fixedTimes;
+    private final Map<String, WaitTime> waits;
+
+    public DurationTables(List<WorkRate> rates, List<FixedTime> fixedTimes, List<WaitTime> waits) {
+        this.rates = byCode(rates, WorkRate::code);
+        this.fixedTimes = byCode(fixedTimes, FixedTime::code);
+        this.waits = byCode(waits, WaitTime::code);
+    }
+
+    private static <T> Map<String, T> byCode(List<T> rows, Function<T, String> code) {
+        return rows.stream().collect(Collectors.toUnmodifiableMap(code, Function.identity()));
+    }
+
+    WorkRate rate(String code) {
+        return row(rates, code);
+    }
+
+    FixedTime fixedTime(String code) {
+        return row(fixedTimes, code);
+    }
+
+    WaitTime wait(String code) {
+        return row(waits, code);
+    }
+
+    private static <T> T row(Map<String, T> rows, String code) {
+        T row = rows.get(code);
+        if (row == null) {
+            throw new IllegalArgumentException("the table has no row " + code);
+        }
+        return row;
+    }
+}
