@@ -1,4 +1,4 @@
-package org.plumbrow.account;
+package org.plumbrow.account.person;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;

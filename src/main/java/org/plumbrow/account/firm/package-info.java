@@ -1,0 +1,5 @@
+/** The firm as a whole: the first run, branches, security events. */
+@NullMarked
+package org.plumbrow.account.firm;
+
+import org.jspecify.annotations.NullMarked;
