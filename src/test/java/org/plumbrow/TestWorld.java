@@ -2,17 +2,21 @@ package org.plumbrow;
 
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
+import org.plumbrow.account.BranchOpened;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Access;
+import org.plumbrow.web.Actor;
 import org.plumbrow.web.Role;
 import org.plumbrow.web.SignedIn;
 import org.plumbrow.web.Visitor;
 import org.plumbrow.web.VisitorSource;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.stereotype.Component;
@@ -33,11 +37,22 @@ public class TestWorld {
     private final Access access;
     private final VisitorSource people;
 
-    TestWorld(JdbcClient jdbc, TransactionTemplate transaction, Access access, VisitorSource people) {
+    private final ApplicationEventPublisher events;
+    private final Clock clock;
+
+    TestWorld(
+            JdbcClient jdbc,
+            TransactionTemplate transaction,
+            Access access,
+            VisitorSource people,
+            ApplicationEventPublisher events,
+            Clock clock) {
         this.jdbc = jdbc;
         this.transaction = transaction;
         this.access = access;
         this.people = people;
+        this.events = events;
+        this.clock = clock;
     }
 
     /** A branch in Eastern time with one person in each role; the owner owns the firm and so sees every test's branch. */
@@ -68,6 +83,7 @@ public class TestWorld {
             jdbc.sql("insert into branch (id, code, name, zone) values (?, ?, ?, 'America/New_York')")
                     .params(id, code, "Branch " + code)
                     .update();
+            events.publishEvent(new BranchOpened(id, Actor.PLUMBROW, clock.instant()));
             return id;
         });
         return new TestBranch(

@@ -1,13 +1,11 @@
 package org.plumbrow.account;
 
+import java.time.Instant;
 import java.util.UUID;
 import org.plumbrow.web.Actor;
 
 /**
- * A room that gives each new branch something to start with (settings, templates) answers here, in the transaction that
- * opens the branch and with that branch's rows in reach.
+ * A branch was opened. Published within the transaction that makes it: a room that owes a new branch its settings
+ * answers with a plain {@code @EventListener} and writes them in the same transaction.
  */
-public interface BranchOpened {
-
-    void opened(UUID branchId, Actor by);
-}
+public record BranchOpened(UUID branchId, Actor by, Instant at) {}

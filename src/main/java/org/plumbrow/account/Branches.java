@@ -1,11 +1,12 @@
 package org.plumbrow.account;
 
+import java.time.Clock;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.UUID;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Actor;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -16,12 +17,14 @@ public class Branches {
 
     private final JdbcClient jdbc;
     private final TransactionTemplate transaction;
-    private final List<BranchOpened> rooms;
+    private final ApplicationEventPublisher events;
+    private final Clock clock;
 
-    Branches(JdbcClient jdbc, TransactionTemplate transaction, List<BranchOpened> rooms) {
+    Branches(JdbcClient jdbc, TransactionTemplate transaction, ApplicationEventPublisher events, Clock clock) {
         this.jdbc = jdbc;
         this.transaction = transaction;
-        this.rooms = rooms;
+        this.events = events;
+        this.clock = clock;
     }
 
     /**
@@ -39,7 +42,7 @@ public class Branches {
                     jdbc.sql("insert into branch (id, code, name, zone) values (?, ?, ?, ?)")
                             .params(id, code, name.strip(), zone.getId())
                             .update();
-                    rooms.forEach(room -> room.opened(id, by));
+                    events.publishEvent(new BranchOpened(id, by, clock.instant()));
                     return id;
                 }));
         return id;

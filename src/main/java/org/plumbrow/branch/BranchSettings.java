@@ -1,0 +1,167 @@
+package org.plumbrow.branch;
+
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+
+import java.time.Clock;
+import java.time.Month;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.plumbrow.branch.BranchFacts.OwnClosedDay;
+import org.plumbrow.branch.SettingRows.ClosedRow;
+import org.plumbrow.branch.SettingRows.SlotRow;
+import org.plumbrow.branch.SettingRows.Years;
+import org.plumbrow.branch.UtilityFacts.Slot;
+import org.plumbrow.web.Access;
+import org.plumbrow.web.NotFound;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * What a branch decided for itself, for every room that needs it. A visitor gets the settings of their own branches;
+ * work in the background whatever the wall's scope holds.
+ */
+@Service
+@Transactional(readOnly = true)
+public class BranchSettings {
+
+    private static final String BRANCH = """
+            select b.id, b.code, b.name, b.zone, b.version, s.version as calendar_version,
+                   s.working_weekdays, s.federal_holidays, s.morning_start, s.morning_end, s.afternoon_start,
+                   s.afternoon_end, s.yard_address, s.yard_latitude_deg, s.yard_longitude_deg, s.travel_speed_mph,
+                   s.travel_road_factor
+              from branch b join branch_setting s on s.branch_id = b.id
+             where b.id = :branch
+            """;
+    private static final String CLOSED_DAYS =
+            "select id, utility_id, day, reason from closed_day where branch_id = :branch order by day, id";
+    private static final String SLOTS = "select id, utility_id, off_from, off_to, back_by from utility_slot"
+            + " where branch_id = :branch order by off_from, off_to, id";
+    private static final String UTILITIES = "select * from utility where branch_id = :branch order by name, id";
+    private static final String PERMIT_OFFICES =
+            "select * from permit_office where branch_id = :branch order by name, id";
+    private static final String WEATHER =
+            "select family, month, lost_half_days from weather_loss where branch_id = :branch";
+    /** Federal holidays are worked out from so many years ago to so many ahead. */
+    private static final int YEARS_BACK = 2;
+
+    private static final int YEARS_AHEAD = 10;
+
+    private final JdbcClient jdbc;
+    private final Access access;
+    private final Clock clock;
+
+    BranchSettings(JdbcClient jdbc, Access access, Clock clock) {
+        this.jdbc = jdbc;
+        this.access = access;
+        this.clock = clock;
+    }
+
+    /** Everything a plan needs, in six queries. */
+    public PlanningSettings forPlanning(UUID branchId) {
+        mayRead(branchId);
+        List<ClosedRow> closed = closedDays(branchId);
+        return new PlanningSettings(
+                branch(branchId, closed), utilities(branchId, closed), offices(branchId), losses(branchId));
+    }
+
+    /** Two queries. */
+    public BranchFacts facts(UUID branchId) {
+        mayRead(branchId);
+        return branch(branchId, closedDays(branchId));
+    }
+
+    /** All utilities, by name, those included that have ended; three queries. */
+    public List<UtilityFacts> utilities(UUID branchId) {
+        mayRead(branchId);
+        return utilities(branchId, closedDays(branchId));
+    }
+
+    public Optional<UtilityFacts> utility(UUID branchId, UUID utilityId) {
+        return utilities(branchId).stream()
+                .filter(utility -> utility.id().equals(utilityId))
+                .findFirst();
+    }
+
+    /** All permit offices, by name, those included that have ended; one query. */
+    public List<PermitOfficeFacts> permitOffices(UUID branchId) {
+        mayRead(branchId);
+        return offices(branchId);
+    }
+
+    public Optional<PermitOfficeFacts> permitOffice(UUID branchId, UUID officeId) {
+        return permitOffices(branchId).stream()
+                .filter(office -> office.id().equals(officeId))
+                .findFirst();
+    }
+
+    public WeatherTable weather(UUID branchId) {
+        mayRead(branchId);
+        return losses(branchId);
+    }
+
+    private void mayRead(UUID branchId) {
+        access.present().ifPresent(visitor -> visitor.branch(branchId).orElseThrow(NotFound::new));
+    }
+
+    private BranchFacts branch(UUID branchId, List<ClosedRow> closed) {
+        List<OwnClosedDay> own = closed.stream()
+                .filter(row -> row.utilityId() == null)
+                .map(ClosedRow::day)
+                .toList();
+        return jdbc.sql(BRANCH)
+                .param("branch", branchId)
+                .query((row, number) -> SettingRows.branch(row, own, years()))
+                .optional()
+                .orElseThrow(NotFound::new);
+    }
+
+    private List<UtilityFacts> utilities(UUID branchId, List<ClosedRow> closed) {
+        Map<UUID, List<OwnClosedDay>> closedOf = closed.stream()
+                .filter(row -> row.utilityId() != null)
+                .collect(groupingBy(ClosedRow::utilityId, mapping(ClosedRow::day, toList())));
+        Map<UUID, List<Slot>> slotsOf = jdbc.sql(SLOTS).param("branch", branchId).query(SlotRow::of).stream()
+                .collect(groupingBy(SlotRow::utilityId, mapping(SlotRow::slot, toList())));
+        return jdbc.sql(UTILITIES)
+                .param("branch", branchId)
+                .query((row, number) -> {
+                    UUID id = row.getObject("id", UUID.class);
+                    return SettingRows.utility(
+                            row, slotsOf.getOrDefault(id, List.of()), closedOf.getOrDefault(id, List.of()), years());
+                })
+                .list();
+    }
+
+    private List<PermitOfficeFacts> offices(UUID branchId) {
+        return jdbc.sql(PERMIT_OFFICES)
+                .param("branch", branchId)
+                .query(SettingRows::permitOffice)
+                .list();
+    }
+
+    private WeatherTable losses(UUID branchId) {
+        Map<WeatherFamily, Map<Month, Double>> lost = new EnumMap<>(WeatherFamily.class);
+        jdbc.sql(WEATHER).param("branch", branchId).query(row -> {
+            lost.computeIfAbsent(WeatherFamily.valueOf(row.getString("family")), family -> new EnumMap<>(Month.class))
+                    .put(Month.of(row.getInt("month")), row.getDouble("lost_half_days"));
+        });
+        return new WeatherTable(lost);
+    }
+
+    private List<ClosedRow> closedDays(UUID branchId) {
+        return jdbc.sql(CLOSED_DAYS)
+                .param("branch", branchId)
+                .query(ClosedRow::of)
+                .list();
+    }
+
+    private Years years() {
+        int now = clock.instant().atZone(java.time.ZoneOffset.UTC).getYear();
+        return new Years(now - YEARS_BACK, now + YEARS_AHEAD);
+    }
+}

@@ -1,0 +1,51 @@
+package org.plumbrow.branch;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.web.Conflict;
+
+/**
+ * One field of a form as it stands written. A form lists all of its fields once, in order; from that list come the
+ * lines of the change log and the page that lays theirs beside yours.
+ *
+ * @param label what people call the field
+ * @param name what the form calls it
+ * @param value as the form sends it
+ * @param words as people read it
+ */
+public record Written(String label, String name, String value, String words) {
+
+    public static Written of(String label, String name, @Nullable Object value) {
+        String text = value == null ? "" : value.toString();
+        return new Written(label, name, text, text);
+    }
+
+    /** @param words of a value that people would not read as it is sent */
+    public static Written of(String label, String name, @Nullable Object value, String words) {
+        return new Written(label, name, value == null ? "" : value.toString(), words);
+    }
+
+    /** A field whose words are different now. */
+    record Change(String field, String was, String now) {}
+
+    static List<Change> changes(List<Written> before, List<Written> after) {
+        List<Change> changes = new ArrayList<>();
+        for (int i = 0; i < after.size(); i++) {
+            String was = before.isEmpty() ? "" : before.get(i).words();
+            if (!was.equals(after.get(i).words())) {
+                changes.add(new Change(after.get(i).label(), was, after.get(i).words()));
+            }
+        }
+        return changes;
+    }
+
+    static List<Conflict.Row> beside(List<Written> theirs, List<Written> yours) {
+        List<Conflict.Row> rows = new ArrayList<>();
+        for (int i = 0; i < yours.size(); i++) {
+            Written mine = yours.get(i);
+            rows.add(new Conflict.Row(mine.label(), mine.name(), theirs.get(i).value(), mine.value()));
+        }
+        return rows;
+    }
+}
