@@ -1,0 +1,88 @@
+package org.plumbrow.project;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * What later rooms tell the list of projects, in the transaction in which they know it: the planned day, who acts next,
+ * what is missing, which crews come. The list computes nothing itself.
+ */
+@Service
+@Transactional(propagation = Propagation.MANDATORY)
+public class ProjectOutlook {
+
+    private final JdbcClient jdbc;
+
+    ProjectOutlook(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /**
+     * The day on which the published plan has the promised milestone; null while there is none. Late is a plan behind
+     * the promise and its tolerance.
+     */
+    public void planned(UUID projectId, @Nullable LocalDate on) {
+        jdbc.sql("""
+                update project_line
+                   set planned_on = cast(:day as date),
+                       late = coalesce(cast(:day as date) > promised_on + tolerance_days, false)
+                 where project_id = :project
+                """).param("day", on).param("project", projectId).update();
+    }
+
+    /**
+     * @param who "Rosa, permits"; null when nobody has to act
+     * @param what what they do, a sentence without the name: "Renew the locate ticket."
+     * @param by until when; null without a date
+     */
+    public void actsNext(UUID projectId, @Nullable String who, @Nullable String what, @Nullable LocalDate by) {
+        jdbc.sql("""
+                update project_line
+                   set acts_next = cast(:who as text), acts_what = cast(:what as text), acts_by = cast(:day as date)
+                 where project_id = :project
+                """)
+                .param("who", who)
+                .param("what", what)
+                .param("day", by)
+                .param("project", projectId)
+                .update();
+    }
+
+    /** How many items of the next gate are missing, of how many; nulls behind the last gate. */
+    public void missing(UUID projectId, @Nullable Integer missing, @Nullable Integer of) {
+        jdbc.sql("""
+                update project_line set missing = cast(:missing as int), missing_of = cast(:of as int)
+                 where project_id = :project
+                """)
+                .param("missing", missing)
+                .param("of", of)
+                .param("project", projectId)
+                .update();
+    }
+
+    /** A crew that is booked on a project. */
+    public record BookedCrew(UUID id, String name) {}
+
+    /** All crews booked on the project from now on; replaces what was told before. */
+    public void crews(UUID projectId, List<BookedCrew> crews) {
+        jdbc.sql("delete from project_line_crew where project_id = ?")
+                .param(projectId)
+                .update();
+        for (BookedCrew crew : crews) {
+            jdbc.sql("""
+                    insert into project_line_crew (project_id, branch_id, crew_id, name)
+                    select project_id, branch_id, ?, ? from project_line where project_id = ?
+                    """).params(crew.id(), crew.name(), projectId).update();
+        }
+        jdbc.sql("update project_line set crew_names = ? where project_id = ?")
+                .params(crews.stream().map(BookedCrew::name).sorted().collect(Collectors.joining(", ")), projectId)
+                .update();
+    }
+}
