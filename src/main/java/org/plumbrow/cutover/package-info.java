@@ -1,0 +1,15 @@
+/**
+ * Cutover: the hours in which the utility takes the power away, and the day on which it happens.
+ *
+ * <p>Start at {@code OutagePlanning} (which window, who is told) and {@code daylog.DayLogBook} (minute by minute).
+ * Rules: which days fit in {@link org.plumbrow.calc.outage.WindowSearch}, when a hold point opens in
+ * {@code daylog.HoldRules}. Tells others through the project's journal. Never decides that equipment may be touched.
+ */
+@NullMarked
+@ApplicationModule(
+        displayName = "Cutover",
+        allowedDependencies = {"database", "web", "calc", "calc :: outage", "calc :: electrical", "calc :: calendar"})
+package org.plumbrow.cutover;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
