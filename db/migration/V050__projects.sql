@@ -84,6 +84,8 @@ create table project_site (
     utility_id       uuid,
     permit_office_id uuid,
     meter_numbers    text    not null default '',
+    constraint project_site_utility foreign key (utility_id) references utility,
+    constraint project_site_permit_office foreign key (permit_office_id) references permit_office,
     constraint project_site_project foreign key (project_id) references project,
     constraint project_site_branch foreign key (branch_id) references branch,
     constraint project_site_latitude_range check (latitude_deg between -90 and 90),
@@ -137,7 +139,7 @@ create table project_array (
     constraint project_array_key primary key (project_id, position),
     constraint project_array_contract foreign key (project_id) references project_contract,
     constraint project_array_branch foreign key (branch_id) references branch,
-    constraint project_array_mounting_known check (mounting in ('GROUND_MOUNT', 'FLAT_ROOF', 'PITCHED_ROOF')),
+    constraint project_array_mounting_known check (mounting in ('GROUND', 'FLAT_ROOF', 'PITCHED_ROOF')),
     constraint project_array_modules_range check (modules between 1 and 100000),
     constraint project_array_module_range check (module_w between 10 and 1000),
     constraint project_array_tilt_range check (tilt_deg between 0 and 90),
@@ -208,7 +210,7 @@ create table project_contact (
     constraint project_contact_language_known check (language in ('en', 'es')),
     constraint project_contact_name_length check (length(name) <= 120)
 );
-create index project_contact_of_project on project_contact (project_id) where ended_at is null;
+create index project_contact_of_project on project_contact (project_id, kind);
 create index project_contact_of_branch on project_contact (branch_id);
 select plumbrow_wall('project_contact');
 
@@ -246,9 +248,8 @@ create table project_promise (
     constraint project_promise_added_meanwhile unique (project_id, position),
     constraint project_promise_tolerance_range check (tolerance_days between 0 and 365),
     constraint project_promise_milestone_known check (milestone in
-        ('SURVEY_DONE', 'DESIGN_APPROVED', 'PERMITS_IN_HAND', 'INTERCONNECTION_AGREED', 'WORK_BEGUN', 'ARRAY_BUILT',
-         'ELECTRICAL_DONE', 'INSPECTION_PASSED', 'DISCONNECT_SET', 'CUTOVER_DONE', 'PERMISSION_TO_OPERATE', 'SYSTEM_ON',
-         'HAND_OVER'))
+        ('SURVEY_DONE', 'DESIGN_DONE', 'PERMITS_IN_HAND', 'AGREEMENT_SIGNED', 'ARRAY_BUILT', 'DISCONNECT_SET',
+         'ELECTRICAL_COMPLETION', 'INSPECTION_PASSED', 'CUTOVER_DONE', 'PERMISSION_GIVEN', 'SYSTEM_ON', 'HANDED_OVER'))
 );
 create index project_promise_of_branch on project_promise (branch_id);
 select plumbrow_append_only('project_promise');

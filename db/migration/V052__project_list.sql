@@ -31,6 +31,7 @@ create table project_line (
     crew_names       text    not null default '',
     constraint project_line_project foreign key (project_id) references project,
     constraint project_line_branch foreign key (branch_id) references branch,
+    constraint project_line_utility foreign key (utility_id) references utility,
     constraint project_line_manager foreign key (manager_id) references person,
     constraint project_line_shown_known check (shown in ('UNDER_WAY', 'COMMISSIONED', 'ON_HOLD', 'CALLED_OFF')),
     constraint project_line_stage_order_range check (stage_order between 0 and 7)

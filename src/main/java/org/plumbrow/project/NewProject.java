@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.duration.Milestone;
 
 /**
  * What is known of a project when it begins. Only the name must be.

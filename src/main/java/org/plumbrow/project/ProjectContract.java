@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.duration.Mounting;
 
 /** What the contract fixes: a part of its own version. */
 @Entity

@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.duration.Milestone;
+import org.plumbrow.calc.duration.Mounting;
 
 /**
  * A project as other rooms read it, at one moment.

@@ -10,6 +10,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.calc.duration.Milestone;
+import org.plumbrow.calc.duration.Mounting;
 import org.springframework.stereotype.Component;
 
 /**
@@ -30,7 +32,7 @@ public class ProjectFixture {
     /** 99 kW DC beside a dairy with a generator. */
     public Draft aDairyGroundMount() {
         return new Draft("Sedge Hollow Dairy", "4 Sedge Hollow Road", Set.of(SiteLoad.DAIRY, SiteLoad.HOME), true)
-                .system("99", "75", Mounting.GROUND_MOUNT, 180, "550", "25", "180", 3, "25")
+                .system("99", "75", Mounting.GROUND, 180, "550", "25", "180", 3, "25")
                 .quantities(112, 10, 380, 40);
     }
 
@@ -50,7 +52,7 @@ public class ProjectFixture {
     /** 60 kW DC in the field of four poultry houses with a generator. */
     public Draft aPoultryGroundMount() {
         return new Draft("Marl Creek Poultry", "88 Marl Creek Road", Set.of(SiteLoad.POULTRY), true)
-                .system("60.5", "50", Mounting.GROUND_MOUNT, 110, "550", "25", "180", 2, "25")
+                .system("60.5", "50", Mounting.GROUND, 110, "550", "25", "180", 2, "25")
                 .quantities(68, 6, 420, 0);
     }
 

@@ -16,6 +16,7 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.web.NotForYourRole;
 import org.plumbrow.web.NotFound;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -48,7 +49,7 @@ class ProjectsTest {
         assertThat(facts.site().loads()).containsExactlyInAnyOrder(SiteLoad.DAIRY, SiteLoad.HOME);
         assertThat(facts.site().meterNumbers()).containsExactly("77 1234", "88");
         assertThat(facts.contract().systemKwDc()).isEqualByComparingTo("99");
-        assertThat(facts.contract().mounting()).contains(Mounting.GROUND_MOUNT);
+        assertThat(facts.contract().mounting()).contains(Mounting.GROUND);
         assertThat(facts.contract().modules()).isEqualTo(180);
         assertThat(facts.contract().priceUsd()).isEqualByComparingTo("198000");
         assertThat(facts.promise().date()).isEqualTo(LocalDate.of(2027, 4, 16));
