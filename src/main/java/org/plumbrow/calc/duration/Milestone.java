@@ -31,6 +31,11 @@ public enum Milestone {
         return words;
     }
 
+    /** The activities that must be finished for it. */
+    public Set<ActivityCode> codes() {
+        return codes;
+    }
+
     /** The keys of those activities of a project that must be finished. */
     public List<String> keysIn(List<ProjectActivity> activities) {
         return activities.stream()
