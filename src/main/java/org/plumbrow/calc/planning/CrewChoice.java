@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Which crews may do a work: by skill, by name, and by the rule that one crew does all of a group. */
 final class CrewChoice {
@@ -57,7 +58,7 @@ final class CrewChoice {
         return able;
     }
 
-    private java.util.function.Predicate<Integer> may(int crewNumber) {
+    private Predicate<Integer> may(int crewNumber) {
         Crew crew = board.crews[crewNumber].crew;
         return number -> board.activity(number).work() instanceof Work.ByCrew work
                 && work.halfDaysByCrew().containsKey(crew.id())
@@ -69,9 +70,12 @@ final class CrewChoice {
         return work.halfDaysByCrew().getOrDefault(board.crews[crewNumber].crew.id(), 1);
     }
 
-    /** From now on this crew does all of the activity's group; the first one settled stays. */
-    void settle(int number, int crewNumber) {
-        group(board.activity(number)).ifPresent(key -> crewOfGroup.putIfAbsent(key, crewNumber));
+    /** From now on this crew does all of the activity's group; the first one settled stays, and is the answer. */
+    int settle(int number, int crewNumber) {
+        Integer earlier = group(board.activity(number))
+                .map(key -> crewOfGroup.putIfAbsent(key, crewNumber))
+                .orElse(null);
+        return earlier == null ? crewNumber : earlier;
     }
 
     /** Why no crew may do it. */

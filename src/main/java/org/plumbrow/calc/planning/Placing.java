@@ -59,7 +59,17 @@ final class Placing {
     }
 
     void book(int number, Spot spot) {
-        choice.settle(number, spot.crew());
+        int groupsCrew = choice.settle(number, spot.crew());
+        if (groupsCrew != spot.crew()) {
+            board.find(
+                    number,
+                    Finding.Kind.TWO_CREWS,
+                    "%s is settled with %s, but %s does the other work of its group."
+                            .formatted(
+                                    board.name(number),
+                                    board.crews[spot.crew()].crew.name(),
+                                    board.crews[groupsCrew].crew.name()));
+        }
         board.book(number, spot);
     }
 

@@ -1,6 +1,7 @@
 package org.plumbrow.calc.planning;
 
 import java.util.List;
+import org.plumbrow.calc.calendar.HalfDay;
 
 /**
  * From which slot on an activity may start, and what says so.
@@ -44,7 +45,7 @@ record Readiness(int slot, Bound bound) {
                 board);
     }
 
-    private static Readiness offOrOn(org.plumbrow.calc.calendar.HalfDay wanted, Bound bound, Board board) {
+    private static Readiness offOrOn(HalfDay wanted, Bound bound, Board board) {
         int slot = board.time.axis.atOrAfter(wanted);
         return board.problem
                 .calendar()

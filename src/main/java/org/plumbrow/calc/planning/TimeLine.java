@@ -20,7 +20,7 @@ final class TimeLine {
     private final Map<WorkingCalendar, WorkingAxis> counting = new HashMap<>();
 
     TimeLine(PlanningProblem problem) {
-        axis = new WorkingAxis(problem.calendar(), firstDay(problem), problem.lastDay());
+        axis = new WorkingAxis(problem.calendar(), problem.today().date(), problem.lastDay());
         today = axis.atOrAfter(problem.today());
         counting.put(problem.calendar(), axis);
         fairWeather = problem.weather().lostShare().isEmpty();
@@ -29,17 +29,6 @@ final class TimeLine {
             workedShare[slot] =
                     problem.weather().workedShare(axis.at(slot).date().getMonth());
         }
-    }
-
-    private static LocalDate firstDay(PlanningProblem problem) {
-        LocalDate first = problem.today().date();
-        for (Activity activity : problem.activities()) {
-            if (activity.fix() instanceof Fix.Pinned pinned
-                    && pinned.start().date().isBefore(first)) {
-                first = pinned.start().date();
-            }
-        }
-        return first;
     }
 
     int size() {
