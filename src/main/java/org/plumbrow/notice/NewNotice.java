@@ -23,6 +23,7 @@ public record NewNotice(
         String shortText,
         @Nullable CalendarPart calendar) {
 
+    static final Recipient NOBODY = new Recipient("", "");
     private static final int SHORT_TEXT_MOST = 160;
 
     public NewNotice {

@@ -1,6 +1,6 @@
 /**
  * Notice: the outbox, and how anything leaves the house.
- * <p>Start at {@code Outbox}: a notice is a row written in the transaction of the change it tells
+ * <p>Start at {@link org.plumbrow.notice.Outbox}: a notice is a row written in the transaction of the change it tells
  * of, and sent afterwards by a background task. Without a mail server it waits and can be read and copied.
  * Rules: one notice per event; the HTML part is made from the text, so that both say the same; five tries in 24 hours;
  * mails that let somebody sign in are seen by the firm's owner only and lose their text once used.

@@ -68,6 +68,7 @@ class SignInSecurity {
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
                 .addFilterBefore(new TwelveHours(signIn), AnonymousAuthenticationFilter.class)
                 .addFilterAfter(new VisitorFilter(access, people), AnonymousAuthenticationFilter.class)
+                .addFilterAfter(new FormTokenAhead(access), VisitorFilter.class)
                 .build();
     }
 }
