@@ -16,7 +16,6 @@ import org.plumbrow.branch.SettingRows.ClosedRow;
 import org.plumbrow.branch.SettingRows.SlotRow;
 import org.plumbrow.branch.SettingRows.Years;
 import org.plumbrow.branch.UtilityFacts.Slot;
-import org.plumbrow.web.Access;
 import org.plumbrow.web.NotFound;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -53,32 +52,38 @@ public class BranchSettings {
     private static final int YEARS_AHEAD = 10;
 
     private final JdbcClient jdbc;
-    private final Access access;
+    private final BranchReading reading;
+    private final RateTables rates;
     private final Clock clock;
 
-    BranchSettings(JdbcClient jdbc, Access access, Clock clock) {
+    BranchSettings(JdbcClient jdbc, BranchReading reading, RateTables rates, Clock clock) {
         this.jdbc = jdbc;
-        this.access = access;
+        this.reading = reading;
+        this.rates = rates;
         this.clock = clock;
     }
 
-    /** Everything a plan needs, in six queries. */
+    /** Everything a plan needs, in nine queries. */
     public PlanningSettings forPlanning(UUID branchId) {
-        mayRead(branchId);
+        reading.mayRead(branchId);
         List<ClosedRow> closed = closedDays(branchId);
         return new PlanningSettings(
-                branch(branchId, closed), utilities(branchId, closed), offices(branchId), losses(branchId));
+                branch(branchId, closed),
+                utilities(branchId, closed),
+                offices(branchId),
+                rates.forDurations(branchId),
+                losses(branchId));
     }
 
     /** Two queries. */
     public BranchFacts facts(UUID branchId) {
-        mayRead(branchId);
+        reading.mayRead(branchId);
         return branch(branchId, closedDays(branchId));
     }
 
     /** All utilities, by name, those included that have ended; three queries. */
     public List<UtilityFacts> utilities(UUID branchId) {
-        mayRead(branchId);
+        reading.mayRead(branchId);
         return utilities(branchId, closedDays(branchId));
     }
 
@@ -90,7 +95,7 @@ public class BranchSettings {
 
     /** All permit offices, by name, those included that have ended; one query. */
     public List<PermitOfficeFacts> permitOffices(UUID branchId) {
-        mayRead(branchId);
+        reading.mayRead(branchId);
         return offices(branchId);
     }
 
@@ -101,12 +106,8 @@ public class BranchSettings {
     }
 
     public WeatherTable weather(UUID branchId) {
-        mayRead(branchId);
+        reading.mayRead(branchId);
         return losses(branchId);
-    }
-
-    private void mayRead(UUID branchId) {
-        access.present().ifPresent(visitor -> visitor.branch(branchId).orElseThrow(NotFound::new));
     }
 
     private BranchFacts branch(UUID branchId, List<ClosedRow> closed) {

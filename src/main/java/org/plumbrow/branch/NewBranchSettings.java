@@ -2,7 +2,10 @@ package org.plumbrow.branch;
 
 import java.util.UUID;
 import org.plumbrow.account.BranchOpened;
+import org.plumbrow.calc.duration.ShippedTable;
+import org.plumbrow.calc.duration.WaitTime.DayKind;
 import org.springframework.context.event.EventListener;
+import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -16,17 +19,36 @@ class NewBranchSettings {
             values (?, 0, ?, true, ?, ?, ?, ?, ?, ?)
             """;
 
+    private static final String RATE = """
+            insert into work_rate (branch_id, code, version, low_per_day, typical_per_day, high_per_day, crew_least,
+                                   crew_most, equipment, set_up_days)
+            values (?, ?, 0, ?, ?, ?, ?, ?, ?, ?)
+            """;
+    private static final String FIXED_TIME = """
+            insert into fixed_time (branch_id, code, version, low_days, typical_days, high_days, people)
+            values (?, ?, 0, ?, ?, ?, ?)
+            """;
+    private static final String WAIT = """
+            insert into wait_time (branch_id, code, version, least_days, usual_days, most_days, calendar_days)
+            values (?, ?, 0, ?, ?, ?, ?)
+            """;
+
     private final JdbcClient jdbc;
+    private final JdbcOperations batches;
     private final ChangeLog changes;
 
-    NewBranchSettings(JdbcClient jdbc, ChangeLog changes) {
+    NewBranchSettings(JdbcClient jdbc, JdbcOperations batches, ChangeLog changes) {
         this.jdbc = jdbc;
+        this.batches = batches;
         this.changes = changes;
     }
 
     @EventListener
     void start(BranchOpened opened) {
         calendar(opened.branchId());
+        rates(opened.branchId());
+        fixedTimes(opened.branchId());
+        waits(opened.branchId());
         changes.happened(opened.branchId(), opened.by(), "the branch", "opened", "", "with the shipped settings");
     }
 
@@ -43,5 +65,53 @@ class NewBranchSettings {
                         Travel.USUAL.speedMph(),
                         Travel.USUAL.roadFactor())
                 .update();
+    }
+
+    private void rates(UUID branchId) {
+        batches.batchUpdate(
+                RATE,
+                ShippedTable.rates().stream()
+                        .map(rate -> new Object[] {
+                            branchId,
+                            rate.code(),
+                            rate.low(),
+                            rate.typical(),
+                            rate.high(),
+                            rate.crewLeast(),
+                            rate.crewMost(),
+                            RateTables.equipment(rate.equipment()),
+                            rate.setUpDays()
+                        })
+                        .toList());
+    }
+
+    private void fixedTimes(UUID branchId) {
+        batches.batchUpdate(
+                FIXED_TIME,
+                ShippedTable.fixedTimes().stream()
+                        .map(time -> new Object[] {
+                            branchId,
+                            time.code(),
+                            time.days().low(),
+                            time.days().typical(),
+                            time.days().high(),
+                            time.people()
+                        })
+                        .toList());
+    }
+
+    private void waits(UUID branchId) {
+        batches.batchUpdate(
+                WAIT,
+                ShippedTable.waits().stream()
+                        .map(wait -> new Object[] {
+                            branchId,
+                            wait.code(),
+                            wait.days().low(),
+                            wait.days().typical(),
+                            wait.days().high(),
+                            wait.dayKind() == DayKind.CALENDAR
+                        })
+                        .toList());
     }
 }

@@ -44,7 +44,9 @@ public record Written(String label, String name, String value, String words) {
         List<Conflict.Row> rows = new ArrayList<>();
         for (int i = 0; i < yours.size(); i++) {
             Written mine = yours.get(i);
-            rows.add(new Conflict.Row(mine.label(), mine.name(), theirs.get(i).value(), mine.value()));
+            Written other = theirs.get(i);
+            rows.add(new Conflict.Row(
+                    mine.label(), mine.name(), other.value(), mine.value(), other.words(), mine.words()));
         }
         return rows;
     }

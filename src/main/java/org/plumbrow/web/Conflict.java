@@ -14,8 +14,17 @@ import org.springframework.ui.Model;
  */
 public record Conflict(String thing, String action, long version, List<Row> rows) {
 
-    /** One field: what it is called, what the form calls it, and both values as the form writes them. */
-    public record Row(String label, String field, String theirs, String yours) {
+    /**
+     * One field: what it is called, what the form calls it, both values as the form sends them, and both as people read
+     * them.
+     */
+    public record Row(String label, String field, String theirs, String yours, String theirsWords, String yoursWords) {
+
+        /** Of values that people read as they are sent. */
+        public Row(String label, String field, String theirs, String yours) {
+            this(label, field, theirs, yours, theirs, yours);
+        }
+
         public boolean differs() {
             return !theirs.equals(yours);
         }

