@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.UUID;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Actor;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -26,10 +27,12 @@ public class ChangeLog {
 
     private final JdbcClient jdbc;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
-    ChangeLog(JdbcClient jdbc, Clock clock) {
+    ChangeLog(JdbcClient jdbc, Clock clock, ApplicationEventPublisher events) {
         this.jdbc = jdbc;
         this.clock = clock;
+        this.events = events;
     }
 
     /**
@@ -60,5 +63,6 @@ public class ChangeLog {
                 .param("was", change.was())
                 .param("now", change.now())
                 .update();
+        events.publishEvent(new SettingsChanged(branchId));
     }
 }

@@ -5,7 +5,8 @@
  * the pages lie in the sub-packages, one for each subject. Rules: limits stand in the forms and once more in the
  * database; a new branch starts with {@code NewBranchSettings} in the transaction that opens it.
  * Other rooms keep their own changes in {@link org.plumbrow.branch.ChangeLog} and answer forms by
- * {@link org.plumbrow.branch.Saving}. Never knows a project or a crew.
+ * {@link org.plumbrow.branch.Saving}. Tells others:
+ * {@link org.plumbrow.branch.SettingsChanged}. Never knows a project or a crew.
  */
 @NullMarked
 @ApplicationModule(

@@ -1,5 +1,7 @@
 package org.plumbrow.calc.duration;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -18,6 +20,20 @@ public final class DurationTables {
         this.waits = byCode(waits, WaitTime::code);
     }
 
+    private DurationTables(
+            Map<String, WorkRate> rates, Map<String, FixedTime> fixedTimes, Map<String, WaitTime> waits) {
+        this.rates = rates;
+        this.fixedTimes = fixedTimes;
+        this.waits = Map.copyOf(waits);
+    }
+
+    /** The same tables where one place answers in days of its own: a permit office. */
+    public DurationTables with(Collection<WaitTime> own) {
+        Map<String, WaitTime> all = new HashMap<>(waits);
+        own.forEach(wait -> all.put(wait.code(), wait));
+        return new DurationTables(rates, fixedTimes, all);
+    }
+
     private static <T> Map<String, T> byCode(List<T> rows, Function<T, String> code) {
         return rows.stream().collect(Collectors.toUnmodifiableMap(code, Function.identity()));
     }
@@ -30,7 +46,7 @@ public final class DurationTables {
         return row(fixedTimes, code);
     }
 
-    WaitTime wait(String code) {
+    public WaitTime wait(String code) {
         return row(waits, code);
     }
 
