@@ -27,6 +27,8 @@ class WatchedWork implements BackgroundWork {
 
     @Override
     public String perform(RunProgress progress) {
-        return BEHAVIOUR.get(progress.subjectId()).apply(progress);
+        return BEHAVIOUR
+                .getOrDefault(progress.subjectId(), nothing -> "There was nothing to do.")
+                .apply(progress);
     }
 }
