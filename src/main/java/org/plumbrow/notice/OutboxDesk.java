@@ -85,7 +85,20 @@ class OutboxDesk {
 
     /** A person told the recipient in another way. @return whether it was still open */
     boolean passedOn(UUID id) {
-        return change(id, letter -> notices.passOn(id, access.visitor().name(), clock.instant()));
+        return change(id, letter -> {
+            String by = access.visitor().name();
+            boolean open = notices.passOn(id, by, clock.instant());
+            if (open) {
+                events.publishEvent(new NoticeLeft(
+                        id,
+                        letter.branchId(),
+                        letter.projectId(),
+                        letter.about(),
+                        "passed on by " + by,
+                        clock.instant()));
+            }
+            return open;
+        });
     }
 
     /** @return whether it had been given up or passed on */

@@ -117,7 +117,10 @@ class Postman {
         NoticeLine line = letter.line();
         Instant now = clock.instant();
         if (outcome.refusal == null) {
-            notices.settle(line.id(), NoticeState.SENT, "", "Plumbrow", now);
+            if (notices.settle(line.id(), NoticeState.SENT, "", "Plumbrow", now)) {
+                events.publishEvent(new NoticeLeft(
+                        line.id(), letter.branchId(), letter.projectId(), letter.about(), "by e-mail", now));
+            }
         } else if (outcome.forGood || line.tries() >= WAITS.size()) {
             if (notices.settle(line.id(), NoticeState.NOT_SENT, outcome.refusal, "Plumbrow", now)) {
                 events.publishEvent(new NoticeNotSent(
