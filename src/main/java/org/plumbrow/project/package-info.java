@@ -11,7 +11,16 @@
 @NullMarked
 @ApplicationModule(
         displayName = "Project",
-        allowedDependencies = {"database", "web", "account", "branch", "calc", "calc :: calendar", "calc :: duration"})
+        allowedDependencies = {
+            "database",
+            "web",
+            "account",
+            "branch",
+            "evidence",
+            "calc",
+            "calc :: calendar",
+            "calc :: duration"
+        })
 package org.plumbrow.project;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,15 @@
+package org.plumbrow.project.gate;
+
+import java.util.UUID;
+
+/**
+ * Judges one computed item of a gate from the project's own data. A bean of the room that owns the data; at most one for
+ * an item. Asked within the transaction in which the gate is looked at or passed.
+ */
+public interface GateRule {
+
+    /** Code of the item it judges: {@code cutover.13}. */
+    String item();
+
+    Finding check(UUID projectId);
+}
