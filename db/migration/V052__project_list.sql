@@ -36,11 +36,17 @@ create table project_line (
     constraint project_line_shown_known check (shown in ('UNDER_WAY', 'COMMISSIONED', 'ON_HOLD', 'CALLED_OFF')),
     constraint project_line_stage_order_range check (stage_order between 0 and 7)
 );
-create index project_line_by_acts on project_line (branch_id, shown, acts_by, running_number, project_id);
-create index project_line_by_number on project_line (branch_id, shown, number_year, running_number, project_id);
-create index project_line_by_name on project_line (branch_id, shown, name_sorted, project_id);
-create index project_line_by_promise on project_line (branch_id, shown, promised_on, project_id);
-create index project_line_by_stage on project_line (branch_id, shown, stage_order, acts_by, project_id);
+create index project_line_by_acts on project_line (branch_id, shown, acts_by, number_year, running_number);
+create index project_line_by_number on project_line (branch_id, shown, number_year, running_number);
+create index project_line_by_name on project_line (branch_id, shown, name_sorted, number_year, running_number);
+create index project_line_by_promise on project_line (branch_id, shown, promised_on, number_year, running_number);
+create index project_line_by_stage on project_line (branch_id, shown, stage_order, acts_by, number_year, running_number);
+-- The same orders where nobody chose what is shown.
+create index project_line_all_by_acts on project_line (branch_id, acts_by, number_year, running_number);
+create index project_line_all_by_number on project_line (branch_id, number_year, running_number);
+create index project_line_all_by_name on project_line (branch_id, name_sorted, number_year, running_number);
+create index project_line_all_by_promise on project_line (branch_id, promised_on, number_year, running_number);
+create index project_line_all_by_stage on project_line (branch_id, stage_order, acts_by, number_year, running_number);
 create index project_line_of_manager on project_line (manager_id, branch_id, shown, acts_by);
 create index project_line_of_utility on project_line (utility_id, branch_id, shown, acts_by);
 create index project_line_late on project_line (branch_id, shown, acts_by) where late;
@@ -58,6 +64,16 @@ create table project_line_crew (
 create index project_line_crew_of_branch on project_line_crew (branch_id, crew_id, project_id);
 select plumbrow_wall('project_line_crew');
 
+-- Every crew that was ever told, so that the list can offer them without looking through all projects.
+create table project_crew_told (
+    branch_id uuid not null,
+    crew_id   uuid not null,
+    name      text not null,
+    constraint project_crew_told_key primary key (branch_id, crew_id),
+    constraint project_crew_told_branch foreign key (branch_id) references branch
+);
+select plumbrow_wall('project_crew_told');
+
 create table project_word (
     branch_id  uuid not null,
     word       text collate "C" not null,
@@ -68,3 +84,16 @@ create table project_word (
 );
 create index project_word_of_project on project_word (project_id);
 select plumbrow_wall('project_word');
+
+-- The wall as plumbrow_wall builds it asks for the scope at each row, some microseconds each; where thousands of rows are
+-- counted, the same question is asked once for the query.
+create function plumbrow_ask_once(walled regclass) returns void
+    language plpgsql as $$
+begin
+    execute format('alter policy branch_wall on %s using ('
+        '(select coalesce(current_setting(''plumbrow.scope'', true), '''') = ''all'') or branch_id = any ('
+        '(select string_to_array(nullif(current_setting(''plumbrow.branches'', true), ''''), '','')::uuid[])::uuid[]))', walled);
+end $$;
+select plumbrow_ask_once('project_line');
+select plumbrow_ask_once('project_line_crew');
+select plumbrow_ask_once('project_word');

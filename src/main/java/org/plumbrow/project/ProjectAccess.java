@@ -1,5 +1,6 @@
 package org.plumbrow.project;
 
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.plumbrow.web.Access;
@@ -51,15 +52,19 @@ public class ProjectAccess {
         return access.may(branchId, act);
     }
 
-    boolean onlyLeadsACrew(UUID branchId) {
+    private boolean onlyLeadsACrew(UUID branchId) {
         BranchCard branch = access.visitor().branch(branchId).orElseThrow(NotFound::new);
         return branch.roles().equals(Set.of(Role.CREW_LEAD));
     }
 
-    /** The projects that the crew lead who asks may open. */
-    Set<UUID> reachedIn(UUID branchId) {
+    /** For somebody who only leads a crew there, the projects that they may open; empty for everybody else, who may open all. */
+    public Optional<Set<UUID>> reachOf(UUID branchId) {
+        if (!onlyLeadsACrew(branchId)) {
+            return Optional.empty();
+        }
         CrewLeadReach known = reach.getIfAvailable();
-        return known == null ? Set.of() : known.within(access.visitor().personId(), branchId);
+        return Optional.of(
+                known == null ? Set.of() : known.within(access.visitor().personId(), branchId));
     }
 
     private boolean reaches(UUID projectId) {

@@ -1,21 +1,14 @@
 package org.plumbrow.project;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.UUID;
-import java.util.regex.Pattern;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** Keeps a project's row of the list and its words for finding true to the project, in the transaction of each change. */
 @Repository
 class ProjectLines {
-
-    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
-    private static final int LONGEST_WORD = 40;
-    private static final int SHORTEST_METER_END = 4;
 
     private static final String OWN_COLUMNS = """
             insert into project_line (project_id, branch_id, shown, number, number_year, running_number, name, name_sorted,
@@ -66,7 +59,7 @@ class ProjectLines {
     }
 
     private void refreshWords(ProjectFacts facts) {
-        Set<String> words = wordsOf(facts);
+        Set<String> words = ProjectWords.of(facts);
         jdbc.sql("delete from project_word where project_id = :project and word not in (:words)")
                 .param("project", facts.id())
                 .param("words", words)
@@ -79,36 +72,5 @@ class ProjectLines {
                 .param("project", facts.id())
                 .param("words", words.toArray(new String[0]))
                 .update();
-    }
-
-    /** Each word of number, name, site and meter; of a meter number also its ends, as people read the last digits out. */
-    static Set<String> wordsOf(ProjectFacts facts) {
-        Set<String> words = new TreeSet<>();
-        words.add(cut(facts.number().toLowerCase(Locale.ROOT)));
-        words.addAll(split(facts.number()));
-        words.addAll(split(facts.name()));
-        words.addAll(split(facts.site().address()));
-        for (String meter : facts.site().meterNumbers()) {
-            String whole = String.join("", split(meter));
-            for (int from = 0; from <= whole.length() - Math.min(SHORTEST_METER_END, whole.length()); from++) {
-                words.add(cut(whole.substring(from)));
-            }
-        }
-        words.remove("");
-        return words;
-    }
-
-    /** What somebody typed, as words to find: each must begin a word of the project. */
-    static List<String> split(String text) {
-        return BETWEEN_WORDS
-                .splitAsStream(text.toLowerCase(Locale.ROOT))
-                .filter(word -> !word.isEmpty())
-                .map(ProjectLines::cut)
-                .distinct()
-                .toList();
-    }
-
-    private static String cut(String word) {
-        return word.length() <= LONGEST_WORD ? word : word.substring(0, LONGEST_WORD);
     }
 }

@@ -81,6 +81,13 @@ public class ProjectOutlook {
                     select project_id, branch_id, ?, ? from project_line where project_id = ?
                     """).params(crew.id(), crew.name(), projectId).update();
         }
+        for (BookedCrew crew : crews) {
+            jdbc.sql("""
+                    insert into project_crew_told as told (branch_id, crew_id, name)
+                    select branch_id, ?, ? from project_line where project_id = ?
+                    on conflict (branch_id, crew_id) do update set name = excluded.name where told.name <> excluded.name
+                    """).params(crew.id(), crew.name(), projectId).update();
+        }
         jdbc.sql("update project_line set crew_names = ? where project_id = ?")
                 .params(crews.stream().map(BookedCrew::name).sorted().collect(Collectors.joining(", ")), projectId)
                 .update();

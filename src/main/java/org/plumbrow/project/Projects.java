@@ -2,6 +2,7 @@ package org.plumbrow.project;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.plumbrow.web.Access;
@@ -46,12 +47,11 @@ public class Projects {
      */
     public List<ProjectFacts> open(UUID branchId) {
         access.require(branchId, May.SEE_PROJECTS);
-        List<ProjectFacts> all = rows.inThePlan(branchId);
-        if (projectAccess.onlyLeadsACrew(branchId)) {
-            Set<UUID> reached = projectAccess.reachedIn(branchId);
-            all = all.stream().filter(project -> reached.contains(project.id())).toList();
-        }
-        return all.stream().map(this::seenBy).toList();
+        Optional<Set<UUID>> reached = projectAccess.reachOf(branchId);
+        return rows.inThePlan(branchId).stream()
+                .filter(project -> reached.isEmpty() || reached.get().contains(project.id()))
+                .map(this::seenBy)
+                .toList();
     }
 
     /** For background work, private links and rules: nobody is asked for; only the branch wall holds. @throws NotFound */
