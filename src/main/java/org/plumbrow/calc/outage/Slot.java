@@ -36,6 +36,12 @@ public record Slot(Set<DayOfWeek> weekdays, LocalTime from, LocalTime to, Option
         return minuteOf(end()) - minuteOf(start) - outageMinutes;
     }
 
+    /** The last start that leaves room for the outage; before {@code from} when none does. */
+    public LocalTime lastStart(int outageMinutes) {
+        int byEnd = minuteOf(end()) - outageMinutes;
+        return LocalTime.ofSecondOfDay(60L * Math.max(0, Math.min(minuteOf(to), byEnd)));
+    }
+
     private static int minuteOf(LocalTime time) {
         return time.toSecondOfDay() / 60;
     }

@@ -31,4 +31,16 @@ public record UtilityTerms(String name, Notice notice, List<Slot> slots) {
         return noticeRule() + " For " + DayWords.of(day) + " the notice must leave by "
                 + DayWords.of(notice.lastDayToSendFor(day)) + ".";
     }
+
+    /** Which starts the utility's slots leave for an outage of so many minutes. */
+    public String slotSentence(LocalDate day, int outageMinutes) {
+        List<String> starts = slotsOn(day).stream()
+                .filter(slot -> slot.marginMinutes(slot.from(), outageMinutes) >= 0)
+                .map(slot -> ClockWords.of(slot.from()) + " to " + ClockWords.of(slot.lastStart(outageMinutes)))
+                .toList();
+        return starts.isEmpty()
+                ? "The outage of " + outageMinutes + " min is longer than the utility's slot. Plan fewer minutes."
+                : "The utility's slot on " + DayWords.of(day) + " leaves starts from " + String.join(", or ", starts)
+                        + " for " + outageMinutes + " min. Choose one of these.";
+    }
 }

@@ -40,6 +40,22 @@ public final class WindowSearch {
         return new WindowSearch(question).answer();
     }
 
+    /** What speaks against one window that somebody names, with one of the question's crews; empty when it may be. */
+    public static List<Objection> against(WindowQuestion question, LocalDate day, LocalTime start, String crewId) {
+        Day one = new WindowSearch(question).new Day(day);
+        return one.against(start, crewId);
+    }
+
+    /** @param about which part of the window it concerns */
+    public record Objection(About about, String sentence) {}
+
+    /** A part of a window. */
+    public enum About {
+        DAY,
+        START,
+        CREW
+    }
+
     private Windows answer() {
         List<Candidate> found = new ArrayList<>();
         List<RuledOut> out = new ArrayList<>();
@@ -114,6 +130,48 @@ public final class WindowSearch {
                             .filter(blackout -> blackout.isAllDay() && blackout.concerns(day))
                             .map(WindowSearch::blackoutSentence)
                             .findFirst());
+        }
+
+        List<Objection> against(LocalTime start, String crewId) {
+            List<Objection> against = new ArrayList<>();
+            if (day.isBefore(question.today())) {
+                return List.of(new Objection(About.DAY, DayWords.of(day) + " has passed. Choose a day to come."));
+            }
+            Optional<String> dayIsOut = whyNotAtAll();
+            if (dayIsOut.isPresent()) {
+                boolean tooLate = dayIsOut.get().equals(question.utility().noticeRule());
+                String sentence = tooLate
+                        ? question.utility().noticeSentence(day)
+                        : DayWords.of(day) + ": " + dayIsOut.get() + " Choose another day.";
+                return List.of(new Objection(About.DAY, sentence));
+            }
+            LocalTime end = start.plusMinutes(question.outageMinutes());
+            if (question.utility().slotsOn(day).stream()
+                    .noneMatch(slot -> slot.holds(start, question.outageMinutes()))) {
+                against.add(new Objection(About.START, question.utility().slotSentence(day, question.outageMinutes())));
+            }
+            question.blackouts().stream()
+                    .filter(blackout -> blackout.meets(day, start, end))
+                    .findFirst()
+                    .ifPresent(blackout -> against.add(
+                            new Objection(About.START, blackoutSentence(blackout) + " Choose another start.")));
+            crewObjection(start, end, crewId).ifPresent(against::add);
+            return against;
+        }
+
+        private Optional<Objection> crewObjection(LocalTime start, LocalTime end, String crewId) {
+            Optional<CrewOffer> crew = question.crews().stream()
+                    .filter(one -> one.id().equals(crewId))
+                    .findFirst();
+            if (crew.isEmpty()) {
+                return Optional.of(new Objection(About.CREW, "Choose a crew with a licensed electrician."));
+            }
+            return crew.get()
+                    .busyBetween(firstHalf(start), lastHalf(end))
+                    .map(busy -> new Objection(
+                            About.CREW,
+                            crew.get().name() + " is elsewhere on " + DayWords.of(day) + ": " + busy.what()
+                                    + ". Choose another crew, or another day."));
         }
 
         private Optional<Candidate> bestStart() {

@@ -244,6 +244,49 @@ class WindowSearchTest {
         assertThat(on(LocalDate.parse("2027-04-02")).orElseThrow().rainDate()).isEmpty();
     }
 
+    private List<String> against(LocalDate day, String start, String crew) {
+        return WindowSearch.against(
+                        new WindowQuestion(
+                                today, through, earliest, minutes, utility(), branch, crews, blackouts, promise),
+                        day,
+                        LocalTime.parse(start),
+                        crew)
+                .stream()
+                .map(WindowSearch.Objection::sentence)
+                .toList();
+    }
+
+    @Test
+    void aWindowThatSomebodyNamesIsHeldToTheSameRules() {
+        assertThat(against(FRIDAY_26, "09:00", "4")).isEmpty();
+        assertThat(against(FRIDAY_26, "14:30", "4")).isEmpty();
+        assertThat(against(FRIDAY_26, "14:31", "4"))
+                .containsExactly(
+                        "The utility's slot on Fri, Mar 26 leaves starts from 9:00 am to 2:30 pm for 90 min. Choose one of these.");
+        assertThat(against(LocalDate.parse("2027-03-15"), "09:00", "4"))
+                .containsExactly(
+                        "The utility needs 10 full working days. For Mon, Mar 15 the notice must leave by Fri, Feb 26.");
+        assertThat(against(LocalDate.parse("2027-02-26"), "09:00", "4"))
+                .containsExactly("Fri, Feb 26 has passed. Choose a day to come.");
+        assertThat(against(LocalDate.parse("2027-03-27"), "09:00", "4"))
+                .containsExactly("Sat, Mar 27: Saturday, the branch does not work. Choose another day.");
+        assertThat(against(FRIDAY_26, "09:00", "9")).containsExactly("Choose a crew with a licensed electrician.");
+    }
+
+    @Test
+    void aNamedWindowMeetsBlackoutAndCrewAtOnce() {
+        blackouts = List.of(Blackout.weekly(WEEK, LocalTime.parse("10:00"), LocalTime.parse("12:00"), "milking"));
+        crews = List.of(new CrewOffer(
+                "2",
+                "Crew 2",
+                List.of(new CrewOffer.Busy(
+                        HalfDay.morning(FRIDAY_26), HalfDay.afternoon(FRIDAY_26), "Quillback School"))));
+        assertThat(against(FRIDAY_26, "09:00", "2"))
+                .containsExactly(
+                        "The customer needs the power: milking. Choose another start.",
+                        "Crew 2 is elsewhere on Fri, Mar 26: Quillback School. Choose another crew, or another day.");
+    }
+
     @Test
     void theSameQuestionHasTheSameAnswer() {
         assertThat(answer()).isEqualTo(answer());

@@ -1,0 +1,17 @@
+package org.plumbrow.calc.outage;
+
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** "9:00 am": how the core's own sentences write a time. */
+final class ClockWords {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
+
+    private ClockWords() {}
+
+    static String of(LocalTime time) {
+        return time.equals(LocalTime.NOON) ? "noon" : CLOCK.format(time).toLowerCase(Locale.US);
+    }
+}
