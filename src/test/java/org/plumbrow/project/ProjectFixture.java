@@ -12,21 +12,24 @@ import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.calc.duration.Mounting;
+import org.plumbrow.project.gate.GateRoad;
 import org.springframework.stereotype.Component;
 
 /**
  * Projects for tests, opened through the service as a person would: inject it, then
- * {@code projects.aDairyGroundMount().named("North barn").in(branch).build()}.
+ * {@code projects.aDairyGroundMount().named("North barn").in(branch).reached(PERMITTED).build()}.
  */
 @Component
 public class ProjectFixture {
 
     private final TestWorld world;
     private final ProjectRegister register;
+    private final GateRoad road;
 
-    ProjectFixture(TestWorld world, ProjectRegister register) {
+    ProjectFixture(TestWorld world, ProjectRegister register, GateRoad road) {
         this.world = world;
         this.register = register;
+        this.road = road;
     }
 
     /** 99 kW DC beside a dairy with a generator. */
@@ -74,6 +77,7 @@ public class ProjectFixture {
         private final Map<Duty, ProjectFacts.InCharge> people = new EnumMap<>(Duty.class);
         private @Nullable String reference;
         private @Nullable TestBranch branch;
+        private @Nullable Stage reached;
 
         private Draft(String name, String street, Set<SiteLoad> loads, boolean generator) {
             this.name = name;
@@ -171,6 +175,12 @@ public class ProjectFixture {
             return this;
         }
 
+        /** Answers each item and passes each gate on the way, as people would. */
+        public Draft reached(Stage stage) {
+            reached = stage;
+            return this;
+        }
+
         /** Opens it as the branch's project manager, who is in charge of it unless somebody else is. @return its id */
         public UUID build() {
             TestBranch where = branch == null ? world.branch() : branch;
@@ -179,7 +189,11 @@ public class ProjectFixture {
                     new ProjectFacts.InCharge(
                             where.projectManager().personId(),
                             where.projectManager().name()));
-            return world.as(where.projectManager(), () -> register.open(where.id(), begun()));
+            UUID id = world.as(where.projectManager(), () -> register.open(where.id(), begun()));
+            if (reached != null) {
+                road.walk(where, id, reached);
+            }
+            return id;
         }
 
         private NewProject begun() {

@@ -1,0 +1,53 @@
+package org.plumbrow.project.gate;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.SmartInitializingSingleton;
+import org.springframework.stereotype.Component;
+
+/** Every rule of the house by the item that it judges; gathered when all rooms stand, as rules may know the gates. */
+@Component
+class GateRules implements SmartInitializingSingleton {
+
+    private final ObjectProvider<GateRule> beans;
+    private Map<String, GateRule> byItem = Map.of();
+
+    GateRules(ObjectProvider<GateRule> beans) {
+        this.beans = beans;
+    }
+
+    @Override
+    public void afterSingletonsInstantiated() {
+        byItem = gathered(beans.orderedStream().toList());
+    }
+
+    /** @throws IllegalStateException for a rule of an item that does not exist or is not computed, and for a second one */
+    static Map<String, GateRule> gathered(Iterable<GateRule> rules) {
+        Set<String> computed = new HashSet<>();
+        ShippedItems.all().stream()
+                .filter(item -> item.asks(AnswerKind.COMPUTED))
+                .forEach(item -> computed.add(item.code()));
+        Map<String, GateRule> byItem = new HashMap<>();
+        for (GateRule rule : rules) {
+            if (!computed.contains(rule.item())) {
+                throw new IllegalStateException("no computed item " + rule.item() + " for " + rule);
+            }
+            if (byItem.put(rule.item(), rule) != null) {
+                throw new IllegalStateException("two rules judge " + rule.item());
+            }
+        }
+        return Map.copyOf(byItem);
+    }
+
+    /** @return null for an item that no rule judges */
+    @Nullable
+    Finding check(AskedItem item, UUID projectId) {
+        GateRule rule = byItem.get(item.code());
+        return rule == null || !item.asks(AnswerKind.COMPUTED) ? null : rule.check(projectId);
+    }
+}

@@ -1,0 +1,90 @@
+package org.plumbrow.project.gate;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.ProjectOutlook;
+import org.plumbrow.project.Projects;
+import org.plumbrow.project.Stage;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** How the gates of a project stand. Answering is {@link GateAnswers}, letting through {@link GatePassing}. */
+@Service
+@Transactional(readOnly = true)
+public class Gates {
+
+    private final GateBook book;
+    private final Projects projects;
+    private final ProjectOutlook outlook;
+
+    Gates(GateBook book, Projects projects, ProjectOutlook outlook) {
+        this.book = book;
+        this.projects = projects;
+        this.outlook = outlook;
+    }
+
+    /**
+     * The gate to a stage, as the person who asks may see it.
+     *
+     * @throws org.plumbrow.web.NotFound
+     * @throws org.plumbrow.web.NotForYourRole as {@link Projects#facts}
+     */
+    public GateView view(UUID projectId, Stage to) {
+        return book.open(projects.facts(projectId), to);
+    }
+
+    /** The next gate; empty behind the last one. */
+    public Optional<GateView> next(UUID projectId) {
+        return next(projects.facts(projectId));
+    }
+
+    /** As {@link #view} for work in the background: nobody is asked for. */
+    public GateView viewUnchecked(UUID projectId, Stage to) {
+        return book.open(projects.factsUnchecked(projectId), to);
+    }
+
+    /** As {@link #next(UUID)} for work in the background. */
+    public Optional<GateView> nextUnchecked(UUID projectId) {
+        return next(projects.factsUnchecked(projectId));
+    }
+
+    private Optional<GateView> next(ProjectFacts facts) {
+        return Stage.after(facts.stage()).map(to -> book.open(facts, to));
+    }
+
+    /**
+     * Tells the list of projects anew what is missing at the next gate and who acts. For rooms whose data a rule reads,
+     * in the transaction in which these data changed.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void lookAgain(UUID projectId) {
+        Optional<GateView> next = nextUnchecked(projectId);
+        if (next.isEmpty()) {
+            outlook.missing(projectId, null, null);
+            outlook.actsNext(projectId, null, null, null);
+            return;
+        }
+        GateView gate = next.get();
+        List<ItemView> missing =
+                gate.missing().stream().sorted(GateBook::bySoonest).toList();
+        long blocking = gate.items().stream().filter(ItemView::blocks).count();
+        outlook.missing(projectId, missing.size(), (int) blocking);
+        if (missing.isEmpty()) {
+            outlook.actsNext(
+                    projectId, manager(projectId), "Pass the gate to " + GateBook.label(gate.to()) + ".", null);
+        } else {
+            ItemView first = missing.get(0);
+            outlook.actsNext(projectId, first.who(), first.asked().words() + ".", first.by());
+        }
+    }
+
+    private String manager(UUID projectId) {
+        return projects.factsUnchecked(projectId)
+                .inCharge(org.plumbrow.project.Duty.PROJECT_MANAGER)
+                .map(person -> person.name() + ", project manager")
+                .orElse("Nobody yet, project manager");
+    }
+}
