@@ -49,7 +49,7 @@ class TextsTest {
         sources.addAll(files(JAVA, ".java"));
         Set<String> used = new TreeSet<>();
         Set<String> beginnings = new TreeSet<>();
-        Pattern quoted = Pattern.compile("[\"']([a-z][A-Za-z0-9_-]*(?:\\.[A-Za-z0-9_-]+)+)[\"']");
+        Pattern quoted = Pattern.compile("[\"']\\{?([a-z][A-Za-z0-9_-]*(?:\\.[A-Za-z0-9_-]+)+)}?[\"']");
         for (String source : sources) {
             collect(ASKED.matcher(source), used);
             collect(quoted.matcher(source), used);

@@ -20,6 +20,10 @@ record SignInForm(
         return new SignInForm("", "", false, next, carried);
     }
 
+    boolean keeps() {
+        return Boolean.TRUE.equals(keep);
+    }
+
     String typedEmail() {
         return email == null ? "" : email;
     }

@@ -2,6 +2,7 @@ package org.plumbrow.account.door;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.account.person.Credentials.Proof;
 import org.plumbrow.web.Access;
@@ -14,18 +15,22 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The sign-in page. */
+/** The first step of signing in: address and password. The second, where there is one, is {@link CodePages}. */
 @Controller
 class SignInPage {
 
     private final SignInDesk desk;
-    private final WebSignIn signIn;
+    private final Entrance entrance;
+    private final CodePages codes;
     private final Access access;
+    private final Clock clock;
 
-    SignInPage(SignInDesk desk, WebSignIn signIn, Access access) {
+    SignInPage(SignInDesk desk, Entrance entrance, CodePages codes, Access access, Clock clock) {
         this.desk = desk;
-        this.signIn = signIn;
+        this.entrance = entrance;
+        this.codes = codes;
         this.access = access;
+        this.clock = clock;
     }
 
     @GetMapping("/sign-in")
@@ -41,6 +46,7 @@ class SignInPage {
     String signIn(
             @ModelAttribute("form") SignInForm form,
             BindingResult errors,
+            Model model,
             HttpServletRequest request,
             HttpServletResponse response) {
         SignInDesk.Answer answer = desk.check(form.typedEmail(), form.typedPassword(), request.getRemoteAddr());
@@ -49,11 +55,12 @@ class SignInPage {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return "account/sign-in";
         }
-        return goOn(((SignInDesk.Known) answer).person(), form, request, response);
-    }
-
-    private String goOn(Proof person, SignInForm form, HttpServletRequest request, HttpServletResponse response) {
-        signIn.open(person, "with a password", request, response);
-        return "redirect:" + (LocalAddress.isOurs(form.next()) ? form.next() : "/");
+        Proof person = ((SignInDesk.Known) answer).person();
+        if (person.hasSecondFactor() || person.owesSecondFactor()) {
+            HalfWay.remember(person.id(), form.keeps(), clock.instant(), request);
+            return codes.ask(person, form.next(), form.carried(), model);
+        }
+        return entrance.letIn(
+                person, "with a password", form.keeps(), form.next(), form.carried(), model, request, response);
     }
 }

@@ -1,5 +1,7 @@
 package org.plumbrow.account.door;
 
+import org.plumbrow.account.person.Credentials;
+import org.plumbrow.account.person.Devices;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.SecurityHeaders;
 import org.plumbrow.web.VisitorFilter;
@@ -12,6 +14,7 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.security.web.context.SecurityContextRepository;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.csrf.CsrfTokenRepository;
 import org.springframework.security.web.csrf.HttpSessionCsrfTokenRepository;
 
@@ -25,6 +28,10 @@ class SignInSecurity {
     private static final String[] FOR_EVERYBODY = {
         "/sign-in",
         "/sign-in/**",
+        "/forgotten",
+        "/reset/*",
+        "/invited/*",
+        "/first-run",
         "/error",
         "/webjars/**",
         "/plumbrow.css",
@@ -52,6 +59,10 @@ class SignInSecurity {
             Access access,
             VisitorSource people,
             WebSignIn signIn,
+            SignOut signOut,
+            Away away,
+            Devices devices,
+            Credentials credentials,
             SecurityContextRepository contexts,
             CsrfTokenRepository formTokens)
             throws Exception {
@@ -64,9 +75,12 @@ class SignInSecurity {
                 .csrf(csrf -> csrf.csrfTokenRepository(formTokens))
                 .requestCache(AbstractHttpConfigurer::disable)
                 .exceptionHandling(missing -> missing.authenticationEntryPoint(
-                        (request, response, nobody) -> response.sendRedirect(LocalAddress.signInFor(request))))
-                .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
-                .addFilterBefore(new TwelveHours(signIn), AnonymousAuthenticationFilter.class)
+                                (request, response, nobody) -> away.nobody(request, response))
+                        .accessDeniedHandler((request, response, refused) -> away.wrongToken(request, response)))
+                .logout(out ->
+                        out.logoutUrl("/sign-out").addLogoutHandler(signOut).logoutSuccessUrl("/sign-in?out"))
+                .addFilterBefore(new TwelveHours(signIn), CsrfFilter.class)
+                .addFilterBefore(new KeptPhone(devices, credentials, signIn), CsrfFilter.class)
                 .addFilterAfter(new VisitorFilter(access, people), AnonymousAuthenticationFilter.class)
                 .addFilterAfter(new FormTokenAhead(access), VisitorFilter.class)
                 .build();

@@ -2,6 +2,7 @@ package org.plumbrow.account.own;
 
 import java.util.Comparator;
 import java.util.List;
+import org.plumbrow.account.person.Devices;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
 import org.plumbrow.web.Place;
@@ -15,10 +16,12 @@ import org.springframework.web.bind.annotation.GetMapping;
 class YouPage {
 
     private final Access access;
+    private final Devices devices;
     private final List<Place> places;
 
-    YouPage(Access access, List<Place> places) {
+    YouPage(Access access, Devices devices, List<Place> places) {
         this.access = access;
+        this.devices = devices;
         this.places = places.stream()
                 .filter(place -> place.where() == Place.Where.OWN_PAGE)
                 .sorted(Comparator.comparingInt(Place::order))
@@ -34,6 +37,7 @@ class YouPage {
         BranchCard here = access.presentBranch().orElse(null);
         model.addAttribute("visitor", visitor);
         model.addAttribute("here", here);
+        model.addAttribute("devices", devices.of(visitor.personId()));
         model.addAttribute(
                 "branches",
                 visitor.branches().stream()

@@ -6,7 +6,7 @@ import org.springframework.stereotype.Component;
 
 /** The web sessions of a person, on whatever node they were begun: found by the person's id, which is their principal. */
 @Component
-public class Sessions {
+class Sessions {
 
     private final FindByIndexNameSessionRepository<?> sessions;
 
@@ -15,14 +15,14 @@ public class Sessions {
     }
 
     /** Ends every session of the person. @return how many there were */
-    public int endAll(UUID personId) {
+    int endAll(UUID personId) {
         var ids = sessions.findByPrincipalName(personId.toString()).keySet();
         ids.forEach(sessions::deleteById);
         return ids.size();
     }
 
     /** Ends every session of the person but the one that asks. */
-    public int endOthers(UUID personId, String keptSessionId) {
+    int endOthers(UUID personId, String keptSessionId) {
         var ids = sessions.findByPrincipalName(personId.toString()).keySet().stream()
                 .filter(id -> !id.equals(keptSessionId))
                 .toList();
