@@ -42,10 +42,10 @@ class CodePages {
             model.addAttribute("codeForm", new CodeForm("", null, next, carried));
             return "account/sign-in-code";
         }
-        return setUp(person, new CodeForm("", factors.newSecret(), next, carried), model);
+        return firstCodePage(person, new CodeForm("", factors.newSecret(), next, carried), model);
     }
 
-    private static String setUp(Proof person, CodeForm form, Model model) {
+    private static String firstCodePage(Proof person, CodeForm form, Model model) {
         model.addAttribute("codeForm", form);
         model.addAttribute("qr", QrCode.of(SecondFactors.keyAddress(form.givenSecret(), person.email())));
         return "account/sign-in-set-up";
@@ -96,7 +96,7 @@ class CodePages {
         if (recovery.isEmpty()) {
             errors.rejectValue("code", "refused", SignInDesk.WRONG_CODE);
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return setUp(person, form, model);
+            return firstCodePage(person, form, model);
         }
         boolean keep = HalfWay.of(request, clock.instant()).orElseThrow().keep();
         HalfWay.forget(request);
