@@ -43,19 +43,14 @@ final class EquipmentTimeline {
         bookings.add(new Booking(activity, start, finish));
     }
 
-    /** Who or what keeps the equipment in a slot in which it is short: the holder who keeps it longest, else an absence. */
-    Bound whyShortAt(int slot, Board board) {
+    /** Who or what makes the equipment short up to and with that slot: the one who gives it back then, else an absence. */
+    Bound whyShortUntil(int slot, Board board) {
         HalfDay then = board.time.at(slot);
-        Booking longest = null;
         for (Booking booking : bookings) {
-            boolean holds = booking.start <= slot && slot <= booking.finish;
-            if (holds && (longest == null || booking.finish > longest.finish)) {
-                longest = booking;
+            if (booking.finish == slot) {
+                return new Bound.EquipmentBusy(
+                        equipment.id(), board.activity(booking.activity).id(), then);
             }
-        }
-        if (longest != null) {
-            String holder = board.activity(longest.activity).id();
-            return new Bound.EquipmentBusy(equipment.id(), holder, board.time.at(longest.finish));
         }
         String reason = equipment.away().stream()
                 .map(Equipment.Away::when)

@@ -3,6 +3,7 @@ package org.plumbrow.calc.planning;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /**
  * Serial schedule generation: of the activities whose predecessors have their dates, the one that has to start first
@@ -27,22 +28,19 @@ final class FreePlacing {
                 .thenComparing(Comparator.naturalOrder());
         PriorityQueue<Integer> ready = new PriorityQueue<>(urgency);
         int[] open = board.network.openPredecessors();
-        for (int number = 0; number < open.length; number++) {
-            if (open[number] == 0) {
-                release(number, open, ready);
+        int[] first = IntStream.range(0, open.length)
+                .filter(number -> open[number] == 0)
+                .toArray();
+        for (int number : first) {
+            if (board.network.isFree(number)) {
+                ready.add(number);
+            } else {
+                freeSuccessors(number, open, ready);
             }
         }
         while (!ready.isEmpty()) {
             int number = ready.remove();
             place(number);
-            freeSuccessors(number, open, ready);
-        }
-    }
-
-    private void release(int number, int[] open, PriorityQueue<Integer> ready) {
-        if (board.network.isFree(number)) {
-            ready.add(number);
-        } else {
             freeSuccessors(number, open, ready);
         }
     }

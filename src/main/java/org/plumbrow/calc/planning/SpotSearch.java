@@ -73,7 +73,7 @@ final class SpotSearch {
         for (EquipmentNeed need : needs) {
             EquipmentTimeline timeline = board.equipment.get(need.equipmentId());
             if (timeline != null && timeline.lastShortage(slot, slot, need.count()) == slot) {
-                return timeline.whyShortAt(slot, board);
+                return timeline.whyShortUntil(slot, board);
             }
         }
         throw new IllegalStateException("no shortage in slot " + slot);

@@ -20,7 +20,7 @@ final class TimeLine {
     private final Map<WorkingCalendar, WorkingAxis> counting = new HashMap<>();
 
     TimeLine(PlanningProblem problem) {
-        axis = new WorkingAxis(problem.calendar(), problem.today().date(), problem.lastDay());
+        axis = new WorkingAxis(problem.calendar(), firstDay(problem), problem.lastDay());
         today = axis.atOrAfter(problem.today());
         counting.put(problem.calendar(), axis);
         fairWeather = problem.weather().lostShare().isEmpty();
@@ -29,6 +29,16 @@ final class TimeLine {
             workedShare[slot] =
                     problem.weather().workedShare(axis.at(slot).date().getMonth());
         }
+    }
+
+    /** Early enough that the longest lag after something finished before it is over by today. */
+    private static LocalDate firstDay(PlanningProblem problem) {
+        int longestLag = problem.activities().stream()
+                .flatMap(activity -> activity.predecessors().stream())
+                .mapToInt(Predecessor::lagHalfDays)
+                .max()
+                .orElse(0);
+        return problem.calendar().before(problem.today().date(), (longestLag + 1) / 2);
     }
 
     int size() {

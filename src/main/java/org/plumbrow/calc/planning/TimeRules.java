@@ -145,7 +145,8 @@ final class TimeRules {
             start = Optional.of(expected.start());
         }
         boolean startKept = start.map(placement.start()::equals).orElse(true);
-        boolean crewKept = crew.isEmpty() || crew.equals(placement.crewId());
+        boolean crewKept =
+                crew.isEmpty() || crew.equals(placement.crewId()) || !(activity.work() instanceof Work.ByCrew);
         if (!startKept || !crewKept) {
             check.breach(
                     Breach.Rule.SETTLED,
