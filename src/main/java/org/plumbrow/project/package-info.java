@@ -17,6 +17,7 @@
             "account",
             "branch",
             "evidence",
+            "evidence :: table",
             "calc",
             "calc :: calendar",
             "calc :: duration"
