@@ -36,7 +36,7 @@ final class Placing {
         }
     }
 
-    /** With the crew that finishes it first; the first in the problem's order among equals. */
+    /** With the crew that finishes it first; among equals one that is free anyway, then the first in the problem's order. */
     void byFirstCrew(int number, List<Integer> crews, IntUnaryOperator halfDays, Readiness ready) {
         if (crews.isEmpty()) {
             board.find(number, Finding.Kind.NO_CREW, choice.whyNobody(number));
@@ -50,10 +50,7 @@ final class Placing {
         Optional<Spot> best = Optional.empty();
         for (int crew : crews) {
             Optional<Spot> spot = search.first(number, crew, halfDays.applyAsInt(crew), ready.slot(), ready.bound());
-            if (spot.isPresent()
-                    && (best.isEmpty() || spot.get().finish() < best.get().finish())) {
-                best = spot;
-            }
+            best = spot.isPresent() && (best.isEmpty() || spot.get().isBetterThan(best.get())) ? spot : best;
         }
         best.ifPresentOrElse(spot -> book(number, spot), () -> noRoom(number));
     }

@@ -7,4 +7,13 @@ package org.plumbrow.calc.planning;
  * @param start its slot
  * @param finish slot of the last one
  */
-record Spot(int crew, int index, int length, int start, int finish, Bound bound) {}
+record Spot(int crew, int index, int length, int start, int finish, Bound bound) {
+
+    boolean isBetterThan(Spot other) {
+        return finish < other.finish || (finish == other.finish && !waitsForCrew() && other.waitsForCrew());
+    }
+
+    private boolean waitsForCrew() {
+        return bound instanceof Bound.CrewBusy || bound instanceof Bound.CrewAway;
+    }
+}
