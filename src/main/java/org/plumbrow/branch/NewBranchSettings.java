@@ -80,7 +80,7 @@ class NewBranchSettings {
                             rate.crewLeast(),
                             rate.crewMost(),
                             RateTables.equipment(rate.equipment()),
-                            rate.setUpDays()
+                            rate.firstUnitDays()
                         })
                         .toList());
     }

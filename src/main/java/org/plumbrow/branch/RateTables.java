@@ -152,7 +152,7 @@ public class RateTables {
                 own.crewLeast(),
                 own.crewMost(),
                 own.equipment(),
-                own.setUpDays(),
+                own.firstUnitDays(),
                 own.pace(),
                 OWN_SOURCE);
     }

@@ -69,7 +69,7 @@ public sealed interface WorkPart {
 
         @Override
         public String formula() {
-            String setUp = rate.setUpDays() == 0 ? "" : Figures.of(rate.setUpDays()) + " to set up + ";
+            String setUp = rate.firstUnitDays() == 0 ? "" : Figures.of(rate.firstUnitDays()) + " to set up + ";
             return "%s: %s%s %s ÷ %s a day = %s crew-days"
                     .formatted(
                             rate.words(),

@@ -12,7 +12,7 @@ import org.plumbrow.calc.Range;
  * @param crewLeast people the row is meant for at a home
  * @param crewMost people the row is meant for elsewhere
  * @param equipment kinds and how many of each
- * @param setUpDays days before the first unit, 0 or more
+ * @param firstUnitDays days to set up before the first unit, 0 or more
  * @param pace what limits the rate
  * @param source empty when it is common practice without a source
  */
@@ -26,7 +26,7 @@ public record WorkRate(
         int crewLeast,
         int crewMost,
         Map<EquipmentKind, Integer> equipment,
-        double setUpDays,
+        double firstUnitDays,
         Pace pace,
         String source) {
 
@@ -51,7 +51,7 @@ public record WorkRate(
         RATE.check("high rate", high);
         PEOPLE.check("least people", crewLeast);
         PEOPLE.check("most people", crewMost);
-        if (low > typical || typical > high || crewLeast > crewMost || !(setUpDays >= 0)) {
+        if (low > typical || typical > high || crewLeast > crewMost || !(firstUnitDays >= 0)) {
             throw new IllegalArgumentException("row " + code + " is not in order");
         }
         equipment = Map.copyOf(equipment);
@@ -65,7 +65,10 @@ public record WorkRate(
     public Spread crewDays(double quantity) {
         return quantity == 0
                 ? Spread.ZERO
-                : new Spread(setUpDays + quantity / high, setUpDays + quantity / typical, setUpDays + quantity / low);
+                : new Spread(
+                        firstUnitDays + quantity / high,
+                        firstUnitDays + quantity / typical,
+                        firstUnitDays + quantity / low);
     }
 
     /** What to multiply the row's crew-days by for a crew of that many people. */
@@ -101,7 +104,7 @@ public record WorkRate(
                 crewLeast,
                 crewMost,
                 equipment,
-                setUpDays,
+                firstUnitDays,
                 pace,
                 source);
     }
