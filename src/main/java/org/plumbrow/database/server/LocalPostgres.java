@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.List;
 import org.springframework.util.FileSystemUtils;
 
@@ -19,7 +18,12 @@ import org.springframework.util.FileSystemUtils;
  */
 final class LocalPostgres implements AutoCloseable {
 
-    private static final int ATTEMPTS = 3;
+    private static final int ATTEMPTS = 20;
+
+    /** The port was taken meanwhile, or the last workers of a killed server have not left yet. */
+    private static final List<String> PASSING_OBSTACLES =
+            List.of("could not create any TCP/IP sockets", "pre-existing shared memory block");
+
     private static final long LOG_LIMIT_BYTES = 10L * 1024 * 1024;
 
     private final DataFolder folder;
@@ -53,9 +57,13 @@ final class LocalPostgres implements AutoCloseable {
 
     /** @throws ServerUnusable with a sentence for the person at the console */
     static LocalPostgres start(Path dataFolder, Durability durability) {
+        return start(dataFolder, durability, ServerAccount.NAMESPACE);
+    }
+
+    static LocalPostgres start(Path dataFolder, Durability durability, List<String> namespace) {
         DataFolder folder = DataFolder.take(dataFolder);
         try {
-            ServerAccount account = ServerAccount.choose(folder.root());
+            ServerAccount account = ServerAccount.choose(folder.root(), namespace);
             Path binaries = ServerBinaries.unpack(folder.root());
             LocalPostgres server = new LocalPostgres(
                     folder, new ServerCommands(folder, binaries, account), durability, folder.secret());
@@ -128,12 +136,12 @@ final class LocalPostgres implements AutoCloseable {
     }
 
     private void start() throws IOException, InterruptedException {
-        stopLeftOver();
+        LeftOverServer.of(folder.cluster()).stop(commands);
         for (int attempt = 1; !startOnce(); attempt++) {
-            if (attempt == ATTEMPTS) {
+            if (attempt == ATTEMPTS || !commands.lastWordsContain(PASSING_OBSTACLES)) {
                 throw commands.failed("pg_ctl");
             }
-            Thread.sleep(1000); // the port was taken meanwhile, or the last workers of a killed server still leave
+            Thread.sleep(1000);
         }
     }
 
@@ -160,37 +168,6 @@ final class LocalPostgres implements AutoCloseable {
         try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             return socket.getLocalPort();
         }
-    }
-
-    /** A server whose application was killed lives on; the lock is ours, so it is nobody else's. */
-    private void stopLeftOver() throws IOException, InterruptedException {
-        Path pidFile = folder.cluster().resolve("postmaster.pid");
-        if (Files.notExists(pidFile)) {
-            return;
-        }
-        List<String> lines = Files.readAllLines(pidFile);
-        boolean alive = lines.size() > 2
-                && ProcessHandle.of(Long.parseLong(lines.get(0).strip()))
-                        .filter(ProcessHandle::isAlive)
-                        .filter(process -> isServer(
-                                process.info(), Long.parseLong(lines.get(2).strip())))
-                        .isPresent();
-        if (alive) {
-            commands.must("pg_ctl", List.of("-D", folder.cluster().toString(), "-m", "fast", "-w", "-t", "60", "stop"));
-        } else {
-            Files.deleteIfExists(pidFile); // the number may be another program's by now, which must not be signalled
-        }
-    }
-
-    /** Told by its name or, where the system hides that, by the second at which it was started. */
-    static boolean isServer(ProcessHandle.Info process, long startedEpochSecond) {
-        return process.command()
-                .or(process::commandLine)
-                .map(name -> name.contains("postgres"))
-                .orElseGet(() -> process.startInstant()
-                        .map(Instant::getEpochSecond)
-                        .filter(second -> Math.abs(second - startedEpochSecond) <= 10)
-                        .isPresent());
     }
 
     /** Makes sure of the ordinary role and its database. @return how the application connects */
@@ -222,6 +199,11 @@ final class LocalPostgres implements AutoCloseable {
         Connection toDatabase(String database) {
             return new Connection(url.substring(0, url.lastIndexOf('/') + 1) + database, user, password);
         }
+    }
+
+    /** Gives the folder free and leaves the server running, as a killed application does. */
+    void letGo() {
+        folder.close();
     }
 
     @Override

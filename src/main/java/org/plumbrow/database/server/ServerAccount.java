@@ -24,18 +24,23 @@ record ServerAccount(List<String> prefix, @Nullable Integer owner) {
 
     private static final int ROOT = 0;
     private static final int NOBODY = 65534;
-    private static final List<String> NAMESPACE = List.of("unshare", "-U");
+    static final List<String> NAMESPACE = List.of("unshare", "-U");
     private static final List<String> AS_NOBODY =
             List.of("setpriv", "--reuid=" + NOBODY, "--regid=" + NOBODY, "--clear-groups");
 
-    /** @throws ServerUnusable if root starts it and there is no way to run the server as somebody else */
-    static ServerAccount choose(Path dataFolder) throws IOException, InterruptedException {
+    /**
+     * @param namespace command that gives a program a user namespace of its own
+     * @throws ServerUnusable if root starts it and there is no way to run the server as somebody else
+     */
+    static ServerAccount choose(Path dataFolder, List<String> namespace) throws IOException, InterruptedException {
         if (isWindows() || !"0".equals(answer(List.of("id", "-u")))) {
             return new ServerAccount(List.of(), null);
         }
-        String inNamespace = answer(with(NAMESPACE, List.of("id", "-u")));
+        String inNamespace = answer(with(namespace, List.of("id", "-u")));
         if (!inNamespace.isEmpty() && !inNamespace.equals("0")) {
-            return new ServerAccount(NAMESPACE, ROOT);
+            ServerAccount root = new ServerAccount(namespace, ROOT);
+            root.own(dataFolder, false);
+            return root;
         }
         ServerAccount nobody = new ServerAccount(AS_NOBODY, NOBODY);
         nobody.own(dataFolder, false);

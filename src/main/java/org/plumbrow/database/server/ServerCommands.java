@@ -56,6 +56,11 @@ record ServerCommands(DataFolder folder, Path binaries, ServerAccount account) {
                         + ". If the data folder cannot be kept, stop everything, move it away and start again.");
     }
 
+    boolean lastWordsContain(List<String> any) throws IOException {
+        String words = lastWords();
+        return any.stream().anyMatch(words::contains);
+    }
+
     private String lastWords() throws IOException {
         List<String> lines = new String(Files.readAllBytes(folder.serverLog()), StandardCharsets.UTF_8)
                 .lines()
