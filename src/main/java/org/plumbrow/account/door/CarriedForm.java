@@ -26,7 +26,7 @@ record CarriedForm(String address, List<Field> fields) {
     record Field(String name, String value) {
 
         /** "outageMinutes" → "Outage minutes": what a person may know it by. */
-        String words() {
+        public String words() {
             String spaced = name.replaceAll("([a-z0-9])([A-Z])", "$1 $2")
                     .replaceAll("[\\[\\]._-]+", " ")
                     .strip();
@@ -38,7 +38,7 @@ record CarriedForm(String address, List<Field> fields) {
     }
 
     /** What was typed: without the empty fields and those that only the form itself knows. */
-    List<Field> typed() {
+    public List<Field> typed() {
         return fields.stream()
                 .filter(field -> !field.value.isBlank() && !"version".equals(field.name) && !field.name.startsWith("_"))
                 .toList();

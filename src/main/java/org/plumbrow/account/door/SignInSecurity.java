@@ -1,5 +1,7 @@
 package org.plumbrow.account.door;
 
+import org.plumbrow.account.firm.FirstRun;
+import org.plumbrow.account.firm.FirstRunFirst;
 import org.plumbrow.account.person.Credentials;
 import org.plumbrow.account.person.Devices;
 import org.plumbrow.web.Access;
@@ -61,6 +63,7 @@ class SignInSecurity {
             WebSignIn signIn,
             SignOut signOut,
             Away away,
+            FirstRun firstRun,
             Devices devices,
             Credentials credentials,
             SecurityContextRepository contexts,
@@ -83,6 +86,7 @@ class SignInSecurity {
                 .addFilterBefore(new KeptPhone(devices, credentials, signIn), CsrfFilter.class)
                 .addFilterAfter(new VisitorFilter(access, people), AnonymousAuthenticationFilter.class)
                 .addFilterAfter(new FormTokenAhead(access), VisitorFilter.class)
+                .addFilterAfter(new FirstRunFirst(firstRun, access), VisitorFilter.class)
                 .build();
     }
 }

@@ -34,7 +34,7 @@ import org.springframework.transaction.support.TransactionTemplate;
  * 30 minutes and dies after five misses; a restart makes a new one.
  */
 @Service
-class FirstRun {
+public class FirstRun {
 
     static final Duration CODE_LIFE = Duration.ofMinutes(30);
     private static final int CODE_LENGTH = 10;
