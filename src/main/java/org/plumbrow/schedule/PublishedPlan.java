@@ -1,0 +1,148 @@
+package org.plumbrow.schedule;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Timestamp;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.duration.ActivityCode;
+import org.plumbrow.calc.duration.Milestone;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * What the published plan says, for rooms behind this one: planned dates, who is booked where, which crew is free.
+ * Drafts are never seen here. Callers have asked {@code Access}; the branch wall holds.
+ */
+@Service
+@Transactional(readOnly = true)
+public class PublishedPlan {
+
+    private static final String DATES = """
+            select a.id, a.project_id, a.key, a.code, a.words, a.finished_on is not null as done,
+                   p.start_half_day, p.finish_half_day, p.crew_id
+              from plan
+              join planned_activity p on p.plan_id = plan.id
+              join activity a on a.id = p.activity_id
+             where plan.state = 'PUBLISHED' and p.project_id = :project and not a.dropped
+            """;
+    private static final String BOOKED = """
+            select b.crew_id, b.project_id, b.activity_id, a.code, a.words, lower(b.half_days) as first,
+                   upper(b.half_days) - 1 as last
+              from crew_booking b join activity a on a.id = b.activity_id
+             where b.half_days && int8range(:from, :to, '[]')
+            """;
+
+    private final JdbcClient jdbc;
+
+    PublishedPlan(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** All activities of a project, in the order of the work; empty as long as no plan knows the project. */
+    public List<PlannedDates> of(UUID projectId) {
+        return jdbc.sql(DATES + " order by a.position")
+                .param("project", projectId)
+                .query(PublishedPlan::dates)
+                .list();
+    }
+
+    /** One activity of a project: {@code of(project, ActivityCode.CUTOVER)}; of several arrays the last to finish. */
+    public Optional<PlannedDates> of(UUID projectId, ActivityCode code) {
+        return jdbc.sql(DATES + " and a.code = :code order by p.finish_half_day desc limit 1")
+                .param("project", projectId)
+                .param("code", code.name())
+                .query(PublishedPlan::dates)
+                .optional();
+    }
+
+    /** The day on which the milestone is planned to be reached; empty when it is not. */
+    public Optional<LocalDate> day(UUID projectId, Milestone milestone) {
+        return jdbc.sql("select max(finish_half_day) from (" + DATES + " and a.code in (:codes)) dates")
+                .param("project", projectId)
+                .param(
+                        "codes",
+                        milestone.codes().stream().map(ActivityCode::name).toList())
+                .query((row, n) -> Optional.ofNullable((Integer) row.getObject(1)))
+                .single()
+                .map(number -> HalfDayNumber.at(number).date());
+    }
+
+    /** Whether no activity is booked for the crew then; its absences are the crew room's. */
+    public boolean isFree(UUID crewId, HalfDay at) {
+        return bookedOn(crewId, at).isEmpty();
+    }
+
+    public Optional<CrewBooking> bookedOn(UUID crewId, HalfDay at) {
+        return jdbc.sql(BOOKED + " and b.crew_id = :crew")
+                .param("from", HalfDayNumber.of(at))
+                .param("to", HalfDayNumber.of(at))
+                .param("crew", crewId)
+                .query(PublishedPlan::booking)
+                .optional();
+    }
+
+    /** Who is where between two half-days, both included, by start. */
+    public List<CrewBooking> bookings(UUID branchId, HalfDay from, HalfDay to) {
+        return jdbc.sql(BOOKED + " and b.branch_id = :branch order by lower(b.half_days), b.crew_id")
+                .param("from", HalfDayNumber.of(from))
+                .param("to", HalfDayNumber.of(to))
+                .param("branch", branchId)
+                .query(PublishedPlan::booking)
+                .list();
+    }
+
+    /** The crews booked on a project between two days, both included. */
+    public Set<UUID> crewsOn(UUID projectId, LocalDate from, LocalDate to) {
+        return jdbc
+                .sql(BOOKED + " and b.project_id = :project")
+                .param("from", HalfDayNumber.of(HalfDay.morning(from)))
+                .param("to", HalfDayNumber.of(HalfDay.afternoon(to)))
+                .param("project", projectId)
+                .query(PublishedPlan::booking)
+                .list()
+                .stream()
+                .map(CrewBooking::crewId)
+                .collect(Collectors.toSet());
+    }
+
+    /** When the branch's plan was published; empty before the first. */
+    public Optional<Instant> publishedAt(UUID branchId) {
+        return jdbc.sql("select published_at from plan where branch_id = ? and state = 'PUBLISHED'")
+                .param(branchId)
+                .query(Timestamp.class)
+                .optional()
+                .map(Timestamp::toInstant);
+    }
+
+    private static PlannedDates dates(ResultSet row, int number) throws SQLException {
+        return new PlannedDates(
+                row.getObject("id", UUID.class),
+                row.getObject("project_id", UUID.class),
+                row.getString("key"),
+                ActivityCode.valueOf(row.getString("code")),
+                row.getString("words"),
+                HalfDayNumber.at(row.getInt("start_half_day")),
+                HalfDayNumber.at(row.getInt("finish_half_day")),
+                Optional.ofNullable(row.getObject("crew_id", UUID.class)),
+                row.getBoolean("done"));
+    }
+
+    private static CrewBooking booking(ResultSet row, int number) throws SQLException {
+        return new CrewBooking(
+                row.getObject("crew_id", UUID.class),
+                row.getObject("project_id", UUID.class),
+                row.getObject("activity_id", UUID.class),
+                ActivityCode.valueOf(row.getString("code")),
+                row.getString("words"),
+                HalfDayNumber.at(row.getLong("first")),
+                HalfDayNumber.at(row.getLong("last")));
+    }
+}

@@ -1,0 +1,149 @@
+package org.plumbrow.schedule.activity;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.branch.PlanningSettings;
+import org.plumbrow.calc.duration.ProjectActivities;
+import org.plumbrow.calc.duration.ProjectActivity;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.ProjectStages;
+import org.plumbrow.project.Stage;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * The activities of projects: derived from their contracts and the branch's rates, joined with what people recorded.
+ * Callers have asked {@code Access}; the branch wall holds.
+ */
+@Service
+public class ActivityList {
+
+    private final ActivityRows rows;
+    private final ProjectStages stages;
+
+    ActivityList(ActivityRows rows, ProjectStages stages) {
+        this.rows = rows;
+        this.stages = stages;
+    }
+
+    /** Derives the activities anew, stores what has changed, and takes the stages reached for done. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public List<JobActivities> refresh(List<ProjectFacts> projects, PlanningSettings settings) {
+        Map<UUID, List<ActivityRow>> stored = byProject(projects);
+        for (ProjectFacts project : projects) {
+            List<ProjectActivity> derived = derive(project, settings);
+            List<ActivityRow> known = stored.getOrDefault(project.id(), List.of());
+            if (!isSame(derived, known)) {
+                rows.write(project.branchId(), project.id(), derived);
+            }
+            takeStagesForDone(project, known, derived);
+        }
+        return read(projects, settings);
+    }
+
+    /** As it is stored; what has no row yet is left out. */
+    @Transactional(readOnly = true)
+    public List<JobActivities> read(List<ProjectFacts> projects, PlanningSettings settings) {
+        Map<UUID, List<ActivityRow>> stored = byProject(projects);
+        return projects.stream()
+                .map(project ->
+                        joined(project, derive(project, settings), stored.getOrDefault(project.id(), List.of())))
+                .toList();
+    }
+
+    /** Of a project that is only being thought about: nothing is stored, nothing is done. */
+    public JobActivities think(ProjectFacts project, PlanningSettings settings) {
+        List<JobActivities.Item> items = new ArrayList<>();
+        for (ProjectActivity derived : derive(project, settings)) {
+            UUID id = UUID.nameUUIDFromBytes((project.id() + derived.key()).getBytes(StandardCharsets.UTF_8));
+            items.add(new JobActivities.Item(derived, ActivityRows.unstored(id, project.id(), derived, items.size())));
+        }
+        return new JobActivities(project, items);
+    }
+
+    @Transactional(readOnly = true)
+    public List<ActivityRow> rows(Collection<UUID> ids) {
+        return rows.byIds(ids);
+    }
+
+    private Map<UUID, List<ActivityRow>> byProject(List<ProjectFacts> projects) {
+        return rows.of(projects.stream().map(ProjectFacts::id).toList()).stream()
+                .collect(Collectors.groupingBy(ActivityRow::projectId));
+    }
+
+    private static List<ProjectActivity> derive(ProjectFacts project, PlanningSettings settings) {
+        return JobWork.of(project)
+                .map(work -> ProjectActivities.of(work, BranchTables.of(project, settings)))
+                .orElse(List.of());
+    }
+
+    private static JobActivities joined(ProjectFacts project, List<ProjectActivity> derived, List<ActivityRow> stored) {
+        Map<String, ActivityRow> byKey = stored.stream().collect(Collectors.toMap(ActivityRow::key, row -> row));
+        return new JobActivities(
+                project,
+                derived.stream()
+                        .filter(activity -> byKey.containsKey(activity.key()))
+                        .map(activity -> new JobActivities.Item(activity, byKey.get(activity.key())))
+                        .toList());
+    }
+
+    private static boolean isSame(List<ProjectActivity> derived, List<ActivityRow> stored) {
+        if (derived.size() != stored.size()) {
+            return false;
+        }
+        for (int position = 0; position < derived.size(); position++) {
+            ProjectActivity now = derived.get(position);
+            ActivityRow was = stored.get(position);
+            ActivityRow fresh = ActivityRows.unstored(was.id(), was.projectId(), now, position);
+            if (!was.key().equals(fresh.key())
+                    || !was.words().equals(fresh.words())
+                    || !was.days().equals(fresh.days())
+                    || !was.counting().equals(fresh.counting())
+                    || was.people() != fresh.people()
+                    || !was.equipment().equals(fresh.equipment())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void takeStagesForDone(ProjectFacts project, List<ActivityRow> known, List<ProjectActivity> derived) {
+        Set<Stage> notReached = Arrays.stream(Stage.values())
+                .filter(stage -> !stage.isReachedAt(project.stage()))
+                .collect(Collectors.toSet());
+        if (known.stream()
+                .anyMatch(
+                        row -> row.doneWithStage().filter(notReached::contains).isPresent())) {
+            rows.openAgain(project.id(), notReached);
+        }
+        Set<String> done =
+                known.stream().filter(ActivityRow::isDone).map(ActivityRow::key).collect(Collectors.toSet());
+        Set<Stage> toTake = derived.stream()
+                .filter(activity -> !done.contains(activity.key()))
+                .map(activity -> ActivityRows.stage(activity.code()))
+                .filter(stage -> stage.isReachedAt(project.stage()))
+                .collect(Collectors.toSet());
+        if (!toTake.isEmpty()) {
+            Map<Stage, ProjectStages.Reached> reached = stages.reached(project.id());
+            toTake.forEach(stage -> rows.doneWithStage(project.id(), stage, dayOf(stage, reached)));
+        }
+    }
+
+    /** A stage that was skipped on record has the day of the next one that has a day. */
+    private static LocalDate dayOf(Stage stage, Map<Stage, ProjectStages.Reached> reached) {
+        return Arrays.stream(Stage.values())
+                .filter(later -> later.ordinal() >= stage.ordinal() && reached.containsKey(later))
+                .map(later -> reached.get(later).on())
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no day for stage " + stage));
+    }
+}

@@ -1,0 +1,141 @@
+package org.plumbrow.schedule.activity;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.duration.ActivityCode;
+import org.plumbrow.project.ProjectAccess;
+import org.plumbrow.web.Access;
+import org.plumbrow.web.Actor;
+import org.plumbrow.web.EditedMeanwhile;
+import org.plumbrow.web.May;
+import org.plumbrow.web.NotFound;
+import org.plumbrow.web.Refusal;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Records what has begun, what is done, which answer was promised, and fixes a start that was told to somebody. Each
+ * leaves a line in the project's journal and asks for a new plan.
+ */
+@Service
+@Transactional
+public class Progress {
+
+    private final Activities activities;
+    private final ActivityChanges changes;
+    private final ActivityRefresh refresh;
+    private final ProjectAccess projectAccess;
+    private final Access access;
+
+    Progress(
+            Activities activities,
+            ActivityChanges changes,
+            ActivityRefresh refresh,
+            ProjectAccess projectAccess,
+            Access access) {
+        this.activities = activities;
+        this.changes = changes;
+        this.refresh = refresh;
+        this.projectAccess = projectAccess;
+        this.access = access;
+    }
+
+    /**
+     * @param version of the activity as the person saw it
+     * @return what is wrong, at the form's field {@code started}, {@code finished} or {@code expected}
+     * @throws EditedMeanwhile if somebody changed the activity after that
+     */
+    public Optional<Refusal> record(UUID activityId, long version, Recorded now) {
+        Activity activity = opened(activityId, version, May.RECORD_PROGRESS);
+        Optional<Refusal> refused = refusal(now, changes.today(activity.branchId()));
+        if (refused.isEmpty()) {
+            changes.make(activity, access.actor(), (by, at) -> activity.record(now, by, at));
+        }
+        return refused;
+    }
+
+    private static Optional<Refusal> refusal(Recorded now, LocalDate today) {
+        if (liesAhead(now.started(), today)) {
+            return Optional.of(ahead("started", now.started().get().date(), today));
+        }
+        if (liesAhead(now.finished(), today)) {
+            return Optional.of(ahead("finished", now.finished().get().date(), today));
+        }
+        return Optional.empty();
+    }
+
+    private static boolean liesAhead(Optional<HalfDay> when, LocalDate today) {
+        return when.filter(halfDay -> halfDay.date().isAfter(today)).isPresent();
+    }
+
+    private static Refusal ahead(String field, LocalDate day, LocalDate today) {
+        return new Refusal(
+                field,
+                "%s lies ahead; today is %s. Record it when it has happened, or fix the start instead."
+                        .formatted(DayWords.of(day), DayWords.of(today)));
+    }
+
+    /** For rooms that know it themselves (the cutover's day log, the demo). @throws NotFound without such an activity */
+    public void recordUnchecked(UUID projectId, String key, Recorded now, Actor by) {
+        Activity activity = ofProject(projectId, key);
+        changes.make(activity, by, (who, at) -> activity.record(now, who, at));
+    }
+
+    /** Fixes the start of an activity; the same limits as {@link #record}. */
+    public Optional<Refusal> fix(UUID activityId, long version, Pin pin) {
+        Activity activity = opened(activityId, version, May.CHANGE_PLAN);
+        LocalDate today = changes.today(activity.branchId());
+        if (pin.start().date().isBefore(today)) {
+            return Optional.of(new Refusal(
+                    "day",
+                    "%s has passed; today is %s. Choose today or a later day."
+                            .formatted(DayWords.of(pin.start().date()), DayWords.of(today))));
+        }
+        changes.make(activity, access.actor(), (by, at) -> activity.fix(pin, by, at));
+        return Optional.empty();
+    }
+
+    /** For a room that has told somebody a date (an outage window): the plan keeps it. */
+    public void fixUnchecked(UUID projectId, ActivityCode code, Pin pin, Actor by) {
+        Activity activity = ofProject(projectId, code.key());
+        if (!activity.pin().equals(Optional.of(pin))) {
+            changes.make(activity, by, (who, at) -> activity.fix(pin, who, at));
+        }
+    }
+
+    /** The plan decides again. */
+    public void release(UUID activityId, long version) {
+        Activity activity = opened(activityId, version, May.CHANGE_PLAN);
+        if (activity.pin().isPresent()) {
+            changes.make(activity, access.actor(), activity::release);
+        }
+    }
+
+    /** As {@link #release} for a room that no longer holds a date. */
+    public void releaseUnchecked(UUID projectId, ActivityCode code, Actor by) {
+        Activity activity = ofProject(projectId, code.key());
+        if (activity.pin().isPresent()) {
+            changes.make(activity, by, activity::release);
+        }
+    }
+
+    private Activity opened(UUID activityId, long version, May act) {
+        Activity activity = activities.findById(activityId).orElseThrow(NotFound::new);
+        projectAccess.require(activity.projectId(), act);
+        EditedMeanwhile.check(version, activity.version());
+        return activity;
+    }
+
+    private Activity ofProject(UUID projectId, String key) {
+        return activities
+                .findByProjectIdAndKey(projectId, key)
+                .or(() -> {
+                    refresh.project(projectId);
+                    return activities.findByProjectIdAndKey(projectId, key);
+                })
+                .orElseThrow(NotFound::new);
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * A crew's week: where, with what, to do what; on the phone, on paper and in the calendar behind a private link.
+ * <p>Start at {@code CrewWeek}. Rules: only what is published is shown; a crew lead sees own crews' weeks; the calendar
+ * names the place and the work, nothing of the customer.
+ */
+@NullMarked
+package org.plumbrow.schedule.crewweek;
+
+import org.jspecify.annotations.NullMarked;

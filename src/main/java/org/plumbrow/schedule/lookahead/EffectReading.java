@@ -1,0 +1,144 @@
+package org.plumbrow.schedule.lookahead;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.crew.CrewFacts;
+import org.plumbrow.crew.Crews;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.Projects;
+import org.plumbrow.schedule.plan.PlanChanges;
+import org.plumbrow.schedule.plan.PlanFinding;
+import org.plumbrow.schedule.plan.PlannedPromise;
+import org.plumbrow.schedule.plan.PlannedRow;
+import org.plumbrow.schedule.plan.Plans;
+import org.plumbrow.schedule.plan.StoredPlan;
+import org.plumbrow.web.Access;
+import org.plumbrow.web.BranchCard;
+import org.plumbrow.web.May;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Says in numbers and names what publishing the branch's draft would do. */
+@Service
+@Transactional(readOnly = true)
+class EffectReading {
+
+    /** Crews are told of what changes within so many weeks; what is later moves again before it matters. */
+    private static final int WEEKS_TOLD = 2;
+
+    private final Plans plans;
+    private final Projects projects;
+    private final Crews crews;
+    private final Access access;
+
+    EffectReading(Plans plans, Projects projects, Crews crews, Access access) {
+        this.plans = plans;
+        this.projects = projects;
+        this.crews = crews;
+        this.access = access;
+    }
+
+    /** Empty without a draft. */
+    Optional<Effect> ofDraft() {
+        BranchCard branch = access.require(May.PUBLISH_PLAN);
+        Optional<StoredPlan> published = plans.published(branch.id());
+        return plans.draft(branch.id()).map(draft -> of(branch.id(), published, draft));
+    }
+
+    private Effect of(UUID branchId, Optional<StoredPlan> published, StoredPlan draft) {
+        StoredPlan before = published.orElse(new StoredPlan(draft.head(), List.of(), List.of(), List.of(), List.of()));
+        PlanChanges changes = plans.changes(before, draft);
+        Set<UUID> named = new java.util.HashSet<>(changes.projects());
+        changes.breaking().forEach(promise -> named.add(promise.projectId()));
+        changes.mended().forEach(promise -> named.add(promise.projectId()));
+        Map<UUID, ProjectFacts> facts =
+                projects.factsUnchecked(named).stream().collect(Collectors.toMap(ProjectFacts::id, project -> project));
+        return new Effect(
+                draft.head(),
+                EffectWords.inShort(changes),
+                moved(changes, facts),
+                changes.breaking().stream()
+                        .map(promise -> broken(promise, facts))
+                        .toList(),
+                names(changes.customersToTell(), facts),
+                crewNames(branchId, changes, draft),
+                draft.findings().stream()
+                        .filter(PlanFinding::stopsPublishing)
+                        .map(PlanFinding::sentence)
+                        .toList());
+    }
+
+    private static List<Effect.Moved> moved(PlanChanges changes, Map<UUID, ProjectFacts> facts) {
+        Map<UUID, List<PlanChanges.Move>> byProject =
+                changes.moves().stream().collect(Collectors.groupingBy(PlanChanges.Move::projectId));
+        List<Effect.Moved> moved = new ArrayList<>();
+        for (UUID id : changes.projects()) {
+            ProjectFacts project = facts.get(id);
+            if (project != null) {
+                List<PlanChanges.Move> moves = byProject.getOrDefault(id, List.of());
+                long gone = changes.gone().stream()
+                        .filter(row -> row.projectId().equals(id))
+                        .count();
+                moved.add(new Effect.Moved(
+                        project.name(), "/projects/" + id + "/schedule", moves.size() + (int) gone, last(moves, gone)));
+            }
+        }
+        moved.sort(Comparator.comparingInt(Effect.Moved::dates).reversed().thenComparing(Effect.Moved::project));
+        return moved;
+    }
+
+    /** The latest of its moves says most: what follows from all others. */
+    private static String last(List<PlanChanges.Move> moves, long gone) {
+        return moves.stream()
+                .max(Comparator.comparing(move -> move.now().finish()))
+                .map(move -> "%s: %s"
+                        .formatted(
+                                move.now().title(),
+                                move.was()
+                                        .map(PlannedRow::finish)
+                                        .filter(was -> !was.date()
+                                                .equals(move.now().finish().date()))
+                                        .map(was -> day(was) + " → "
+                                                + day(move.now().finish()))
+                                        .orElse(day(move.now().finish()))))
+                .orElse(gone > 0 ? "no longer in the plan" : "");
+    }
+
+    private static String day(HalfDay halfDay) {
+        return DayWords.of(halfDay.date());
+    }
+
+    private static String broken(PlannedPromise promise, Map<UUID, ProjectFacts> facts) {
+        String name = facts.containsKey(promise.projectId())
+                ? facts.get(promise.projectId()).name()
+                : "A project";
+        return "%s, promised %s, breaks by %s"
+                .formatted(name, DayWords.of(promise.promisedOn()), LookAheadWords.workingDays(2 * promise.daysLate()));
+    }
+
+    private static List<String> names(Set<UUID> projects, Map<UUID, ProjectFacts> facts) {
+        return projects.stream()
+                .filter(facts::containsKey)
+                .map(id -> facts.get(id).name())
+                .sorted()
+                .toList();
+    }
+
+    private List<String> crewNames(UUID branchId, PlanChanges changes, StoredPlan draft) {
+        LocalDate until = draft.head().first().date().plusWeeks(WEEKS_TOLD);
+        Set<UUID> told = changes.crewsToTell(HalfDay.afternoon(until));
+        return crews.crews(branchId, until).stream()
+                .filter(crew -> told.contains(crew.id()))
+                .map(CrewFacts::name)
+                .toList();
+    }
+}

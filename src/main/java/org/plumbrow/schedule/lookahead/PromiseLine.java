@@ -1,0 +1,45 @@
+package org.plumbrow.schedule.lookahead;
+
+/**
+ * A project's line under the grid: its waits and work on the same days, the planned day and the promise. Lengths are
+ * pixels of the picture, 14 a half-day; an empty path draws nothing.
+ *
+ * @param words what a colleague would say instead of the picture
+ * @param plannedX where the planned day ends; negative when it lies after the weeks shown
+ * @param postX where the promised day ends; negative likewise
+ */
+record PromiseLine(
+        ProjectLabel project,
+        String shape,
+        String outlook,
+        String words,
+        String waits,
+        String work,
+        String powerOff,
+        String late,
+        int plannedX,
+        int postX,
+        String postWords,
+        int width) {
+
+    public boolean breaks() {
+        return shape.equals("trouble");
+    }
+
+    public boolean showsPlanned() {
+        return plannedX >= 0;
+    }
+
+    public boolean showsPost() {
+        return postX >= 0;
+    }
+
+    /** Text stands left of a post near the right edge. */
+    public String anchor() {
+        return postX > width - 100 ? "end" : "start";
+    }
+
+    public int textX() {
+        return anchor().equals("end") ? postX - 8 : postX + 8;
+    }
+}

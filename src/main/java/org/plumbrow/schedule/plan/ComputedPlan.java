@@ -1,0 +1,84 @@
+package org.plumbrow.schedule.plan;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.calc.planning.Breach;
+import org.plumbrow.calc.planning.Finding;
+import org.plumbrow.calc.planning.Plan;
+import org.plumbrow.calc.planning.PlanCheck;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.SerialPlanner;
+
+/**
+ * A plan with what it was made from and what was found on the way, checked.
+ *
+ * @param findings of the plan, and projects that cannot be planned at all
+ */
+public record ComputedPlan(
+        PlanningProblem problem,
+        Plan plan,
+        List<MachineBooking> machines,
+        List<PlanFinding> findings,
+        String fingerprint) {
+
+    private static final Set<Finding.Kind> CLASHES =
+            EnumSet.of(Finding.Kind.BOOKED_TWICE, Finding.Kind.EQUIPMENT_SHORT);
+
+    /**
+     * Computes the plan and holds it against its problem.
+     *
+     * @throws BrokenPlan if it breaks a rule that no finding explains: a fault of the engine, never stored
+     */
+    public static ComputedPlan of(BranchProblem branch) {
+        PlanningProblem problem = branch.toCore();
+        Plan plan = SerialPlanner.plan(problem);
+        Set<String> explained =
+                plan.findings().stream().map(Finding::activityId).collect(Collectors.toSet());
+        List<Breach> unexplained = PlanCheck.breaches(problem, plan).stream()
+                .filter(breach -> !explained.contains(breach.activityId())
+                        && breach.otherId().filter(explained::contains).isEmpty())
+                .toList();
+        if (!unexplained.isEmpty()) {
+            throw new BrokenPlan(unexplained);
+        }
+        return new ComputedPlan(
+                problem,
+                plan,
+                MachineChoice.of(problem, plan, branch.equipment()),
+                findings(branch, plan),
+                PlanFingerprint.of(problem));
+    }
+
+    /** A plan that breaks a rule of its own. */
+    public static final class BrokenPlan extends RuntimeException {
+        BrokenPlan(List<Breach> breaches) {
+            super(breaches.stream().map(Breach::sentence).collect(Collectors.joining(" ")));
+        }
+    }
+
+    private static List<PlanFinding> findings(BranchProblem branch, Plan plan) {
+        List<PlanFinding> findings = new ArrayList<>();
+        for (Finding finding : plan.findings()) {
+            findings.add(new PlanFinding(
+                    finding.kind().name(),
+                    Optional.of(UUID.fromString(finding.activityId())),
+                    CLASHES.contains(finding.kind()),
+                    finding.sentence()));
+        }
+        branch.jobs().stream()
+                .filter(job -> job.items().isEmpty())
+                .map(job -> new PlanFinding(
+                        "NO_ARRAY",
+                        Optional.empty(),
+                        false,
+                        "%s is not in the plan: its contract names no array. Add the array with its mounting and size."
+                                .formatted(job.project().name())))
+                .forEach(findings::add);
+        return findings;
+    }
+}

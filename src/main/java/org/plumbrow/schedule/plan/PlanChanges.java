@@ -1,0 +1,127 @@
+package org.plumbrow.schedule.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.schedule.plan.PlannedPromise.Outlook;
+
+/**
+ * What is different between two plans of a branch, the published one and the one that may follow it.
+ *
+ * @param moves activities whose days or crew differ, or that have a place for the first time
+ * @param gone activities that have no place any more
+ * @param breaking promises that the later plan breaks and the earlier did not, or by less
+ * @param mended promises that the earlier plan broke and the later keeps
+ */
+public record PlanChanges(
+        List<Move> moves, List<PlannedRow> gone, List<PlannedPromise> breaking, List<PlannedPromise> mended) {
+
+    /** @param was empty for an activity that was not planned before */
+    public record Move(Optional<PlannedRow> was, PlannedRow now) {
+
+        public UUID projectId() {
+            return now.projectId();
+        }
+
+        public boolean isNew() {
+            return was.isEmpty();
+        }
+
+        /** Whether other days, not only another crew. */
+        public boolean isOtherDays() {
+            return was.map(before -> !before.start().equals(now.start())
+                            || !before.finish().equals(now.finish()))
+                    .orElse(true);
+        }
+    }
+
+    /** @param from half-day of the later plan: what began before then did not move, it went on */
+    static PlanChanges between(Snapshot before, Snapshot after, HalfDay from) {
+        Map<UUID, PlannedRow> was = byActivity(before.rows);
+        Map<UUID, PlannedRow> now = byActivity(after.rows);
+        List<Move> moves = new ArrayList<>();
+        for (PlannedRow row : after.rows) {
+            Optional<PlannedRow> old = Optional.ofNullable(was.get(row.activityId()));
+            if (!row.isDone() && old.filter(other -> goesOn(other, row, from)).isEmpty()) {
+                moves.add(new Move(old, row));
+            }
+        }
+        List<PlannedRow> gone = before.rows.stream()
+                .filter(row -> !row.isDone() && !now.containsKey(row.activityId()))
+                .toList();
+        return new PlanChanges(
+                moves, gone, worse(before.promises, after.promises), better(before.promises, after.promises));
+    }
+
+    /** The rows and promises of one plan. */
+    record Snapshot(List<PlannedRow> rows, List<PlannedPromise> promises) {}
+
+    /** The same place; of an activity under way the start is only where the rest is counted from. */
+    private static boolean goesOn(PlannedRow was, PlannedRow now, HalfDay from) {
+        boolean begun = was.start().isBefore(from) && !now.start().isAfter(from);
+        return now.standsAs(was)
+                || begun && was.finish().equals(now.finish()) && was.crewId().equals(now.crewId());
+    }
+
+    private static Map<UUID, PlannedRow> byActivity(List<PlannedRow> rows) {
+        return rows.stream().collect(Collectors.toMap(PlannedRow::activityId, Function.identity()));
+    }
+
+    private static List<PlannedPromise> worse(List<PlannedPromise> before, List<PlannedPromise> after) {
+        Map<UUID, Integer> late = new HashMap<>();
+        before.forEach(promise -> late.put(promise.projectId(), promise.halfDaysLate()));
+        return after.stream()
+                .filter(promise -> promise.halfDaysLate() > late.getOrDefault(promise.projectId(), 0))
+                .toList();
+    }
+
+    private static List<PlannedPromise> better(List<PlannedPromise> before, List<PlannedPromise> after) {
+        Set<UUID> broken = before.stream()
+                .filter(promise -> promise.outlook() == Outlook.BREAKS)
+                .map(PlannedPromise::projectId)
+                .collect(Collectors.toSet());
+        return after.stream()
+                .filter(promise -> broken.contains(promise.projectId())
+                        && promise.halfDaysLate() == 0
+                        && promise.finish().isPresent())
+                .toList();
+    }
+
+    public boolean isNothing() {
+        return moves.isEmpty() && gone.isEmpty() && breaking.isEmpty() && mended.isEmpty();
+    }
+
+    /** Projects with any change, in the order of the moves. */
+    public List<UUID> projects() {
+        return java.util.stream.Stream.concat(
+                        moves.stream().map(Move::projectId), gone.stream().map(PlannedRow::projectId))
+                .distinct()
+                .toList();
+    }
+
+    /** Crews whose work is another one within so many days: they have to be told. */
+    public Set<UUID> crewsToTell(HalfDay until) {
+        return moves.stream()
+                .flatMap(move ->
+                        java.util.stream.Stream.concat(move.was().stream(), java.util.stream.Stream.of(move.now())))
+                .filter(row -> !row.start().isAfter(until))
+                .flatMap(row -> row.crewId().stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** Projects where the power goes off on another day, or for the first time on a named one: the customer has to be told. */
+    public Set<UUID> customersToTell() {
+        return moves.stream()
+                .filter(Move::isOtherDays)
+                .filter(move -> CustomerDatesTable.CODES.contains(move.now().code()))
+                .map(Move::projectId)
+                .collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,120 @@
+package org.plumbrow.schedule.plan;
+
+import java.time.Clock;
+import java.util.Optional;
+import java.util.UUID;
+import org.plumbrow.database.BackgroundWork;
+import org.plumbrow.database.RunFailed;
+import org.plumbrow.database.RunProgress;
+import org.plumbrow.schedule.plan.PlanHead.State;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Computes a branch's plan into a draft. One run of a branch at a time, which {@code BackgroundRuns} holds; begun again
+ * from the start it gives the same plan.
+ */
+@Component
+class PlanRun implements BackgroundWork {
+
+    static final String KIND = "plan";
+
+    private static final Logger LOG = LoggerFactory.getLogger(PlanRun.class);
+    private static final int STEPS = 4;
+
+    private final PlanInputs inputs;
+    private final PlanRows rows;
+    private final PlanWriting writing;
+    private final Publishing publishing;
+    private final TransactionTemplate transaction;
+    private final Clock clock;
+
+    PlanRun(
+            PlanInputs inputs,
+            PlanRows rows,
+            PlanWriting writing,
+            Publishing publishing,
+            TransactionTemplate transaction,
+            Clock clock) {
+        this.inputs = inputs;
+        this.rows = rows;
+        this.writing = writing;
+        this.publishing = publishing;
+        this.transaction = transaction;
+        this.clock = clock;
+    }
+
+    @Override
+    public String kind() {
+        return KIND;
+    }
+
+    @Override
+    public String perform(RunProgress progress) {
+        progress.step(0, STEPS, "Reading projects, crews and calendars");
+        BranchProblem problem = transaction.execute(status -> inputs.refreshed(progress.branchId()));
+        progress.step(
+                1,
+                STEPS,
+                "Placing the activities of %d projects".formatted(problem.jobs().size()));
+        if (progress.isStopped()) {
+            return "Stopped; the plan is as it was.";
+        }
+        ComputedPlan computed = computed(progress.branchId(), problem);
+        progress.step(
+                STEPS - 1,
+                STEPS,
+                "Storing %d planned activities"
+                        .formatted(computed.plan().placements().size()));
+        if (progress.isStopped()) {
+            return "Stopped; the plan is as it was.";
+        }
+        String outcome = transaction.execute(status -> store(progress, computed));
+        progress.step(STEPS, STEPS, "Done");
+        return outcome;
+    }
+
+    private static ComputedPlan computed(UUID branchId, BranchProblem problem) {
+        try {
+            return ComputedPlan.of(problem);
+        } catch (ComputedPlan.BrokenPlan broken) {
+            LOG.error("The plan of branch {} breaks its own rules: {}", branchId, broken.getMessage());
+            throw new RunFailed("The plan could not be computed: it broke a rule of its own, a fault of ours that is"
+                    + " in the log. The last good plan is still shown.");
+        }
+    }
+
+    private String store(RunProgress progress, ComputedPlan computed) {
+        UUID branch = progress.branchId();
+        Optional<PlanHead> published = rows.in(branch, State.PUBLISHED);
+        if (published.isEmpty() && computed.plan().placements().isEmpty() && isQuiet(computed)) {
+            return "There is nothing to plan yet: no project is signed.";
+        }
+        writing.draft(branch, rows.lastNumber(branch) + 1, computed, progress.askedBy(), clock.instant());
+        PlanHead draft = rows.in(branch, State.DRAFT).orElseThrow();
+        if (published.isEmpty()) {
+            publishing.publishFirst(branch);
+            return rows.in(branch, State.DRAFT).isPresent()
+                    ? "Draft %d is made; it clashes and cannot be published yet.".formatted(draft.number())
+                    : "The first plan of this branch is published.";
+        }
+        PlanChanges changes =
+                PlanChanges.between(publishing.snapshot(published.get()), publishing.snapshot(draft), draft.first());
+        if (changes.isNothing() && isQuiet(computed)) {
+            writing.discard(branch);
+            return "The published plan stands: no date changes.";
+        }
+        return "Draft %d is made: %d dates of %d projects differ from the published plan."
+                .formatted(
+                        draft.number(),
+                        changes.moves().size() + changes.gone().size(),
+                        changes.projects().size());
+    }
+
+    /** A clash is shown even if it moves no date. */
+    private static boolean isQuiet(ComputedPlan computed) {
+        return computed.findings().stream().noneMatch(PlanFinding::stopsPublishing);
+    }
+}
