@@ -6,7 +6,6 @@ import java.util.UUID;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -26,9 +25,9 @@ class EvidenceController {
     private final EvidenceRows rows;
     private final StoredFiles files;
     private final Access access;
-    private final ObjectProvider<EvidenceDoor> door;
+    private final EvidenceDoor door;
 
-    EvidenceController(EvidenceRows rows, StoredFiles files, Access access, ObjectProvider<EvidenceDoor> door) {
+    EvidenceController(EvidenceRows rows, StoredFiles files, Access access, EvidenceDoor door) {
         this.rows = rows;
         this.files = files;
         this.access = access;
@@ -54,7 +53,7 @@ class EvidenceController {
         if (facts.projectId() == null) {
             access.require(facts.branchId(), May.SEE_PROJECTS);
         } else {
-            door.getObject().require(facts.projectId());
+            door.require(facts.projectId());
         }
         if (facts.hidden() && !access.may(facts.branchId(), May.EDIT_PROJECT)) {
             throw new NotFound("hidden evidence");

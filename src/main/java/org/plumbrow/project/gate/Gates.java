@@ -3,10 +3,12 @@ package org.plumbrow.project.gate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.plumbrow.project.Duty;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectOutlook;
 import org.plumbrow.project.Projects;
 import org.plumbrow.project.Stage;
+import org.plumbrow.web.May;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -19,11 +21,13 @@ public class Gates {
     private final GateBook book;
     private final Projects projects;
     private final ProjectOutlook outlook;
+    private final GateRoles roles;
 
-    Gates(GateBook book, Projects projects, ProjectOutlook outlook) {
+    Gates(GateBook book, Projects projects, ProjectOutlook outlook, GateRoles roles) {
         this.book = book;
         this.projects = projects;
         this.outlook = outlook;
+        this.roles = roles;
     }
 
     /**
@@ -35,6 +39,45 @@ public class Gates {
     public GateView view(UUID projectId, Stage to) {
         return book.open(projects.facts(projectId), to);
     }
+
+    /** For a caller who has read the facts, and so has been let in, already. */
+    public GateView view(ProjectFacts facts, Stage to) {
+        return book.open(facts, to);
+    }
+
+    /** What the person who asks may do at an item. */
+    public ItemRights rights(GateView gate, ItemView item) {
+        boolean mayAnswer =
+                roles.may(gate.branchId(), May.ANSWER_GATE_ITEM) && roles.mayAnswer(gate.branchId(), item.asked());
+        boolean stillOpen = !gate.isPassed();
+        boolean conditional = !item.asked().condition().isEverywhere();
+        boolean asked = item.applies() == Condition.Applies.ASK;
+        boolean dismissible =
+                conditional && (asked || (!item.asked().safety() && roles.may(gate.branchId(), May.PASS_GATE)));
+        boolean waivable = !item.asked().safety() && roles.may(gate.branchId(), May.WAIVE);
+        boolean answered = item.state() == ItemState.WAIVED
+                || item.state() == ItemState.NOT_APPLICABLE
+                || (item.answer() != null && !item.answer().parts().isEmpty());
+        boolean mayTakeBack = item.state() != ItemState.WAIVED || roles.may(gate.branchId(), May.WAIVE);
+        return new ItemRights(
+                mayAnswer,
+                stillOpen && waivable && item.isMissing(),
+                stillOpen && mayAnswer && dismissible && !item.state().isSatisfied(),
+                stillOpen && mayAnswer && answered && mayTakeBack);
+    }
+
+    /** @throws org.plumbrow.web.NotForYourRole if the item is not for the role of the person who asks */
+    public void requireAnswer(GateView gate, ItemView item) {
+        roles.require(gate.projectId(), May.ANSWER_GATE_ITEM);
+        roles.requireItem(gate.branchId(), item.asked());
+    }
+
+    /**
+     * What a person may do at an item.
+     *
+     * @param dismiss say that it does not apply
+     */
+    public record ItemRights(boolean answer, boolean waive, boolean dismiss, boolean reopen) {}
 
     /** The next gate; empty behind the last one. */
     public Optional<GateView> next(UUID projectId) {
@@ -83,7 +126,7 @@ public class Gates {
 
     private String manager(UUID projectId) {
         return projects.factsUnchecked(projectId)
-                .inCharge(org.plumbrow.project.Duty.PROJECT_MANAGER)
+                .inCharge(Duty.PROJECT_MANAGER)
                 .map(person -> person.name() + ", project manager")
                 .orElse("Nobody yet, project manager");
     }
