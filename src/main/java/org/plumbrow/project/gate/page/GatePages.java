@@ -19,6 +19,7 @@ import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.springframework.context.annotation.Bean;
 import org.springframework.stereotype.Controller;
+import org.springframework.transaction.annotation.Transactional;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -48,13 +49,15 @@ class GatePages {
 
     /** The next gate; behind the last one the last. */
     @GetMapping("/projects/{projectId}/gate")
-    String next(@PathVariable UUID projectId, Model model) {
+    @Transactional(readOnly = true)
+    public String next(@PathVariable UUID projectId, Model model) {
         ProjectFacts facts = projects.facts(projectId);
         return gate(facts, Stage.after(facts.stage()).orElse(Stage.COMMISSIONED), model);
     }
 
     @GetMapping("/projects/{projectId}/gates/{gateStage}")
-    String one(@PathVariable UUID projectId, @PathVariable String gateStage, Model model) {
+    @Transactional(readOnly = true)
+    public String one(@PathVariable UUID projectId, @PathVariable String gateStage, Model model) {
         return gate(projects.facts(projectId), stage(gateStage), model);
     }
 
