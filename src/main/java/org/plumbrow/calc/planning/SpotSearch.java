@@ -23,27 +23,37 @@ final class SpotSearch {
     Optional<Spot> first(int number, int crewNumber, int halfDays, int from, Bound ready) {
         Activity activity = board.activity(number);
         CrewTimeline crew = board.crews[crewNumber];
-        Bound bound = ready;
         int index = crew.indexAtOrAfter(from);
+        int lastBusy = NONE;
+        int lastScarce = NONE;
         int length = board.time.lengthFrom(crew.present, index, halfDays, activity.outdoor());
         while (length != NONE) {
             int busy = crew.lastBusyIn(index, length);
-            int start = crew.present[index];
-            int scarce =
-                    busy == NONE ? lastShortage(activity.equipment(), start, crew.present[index + length - 1]) : NONE;
-            if (busy != NONE) {
-                bound = busy(crew, busy);
-                index = busy + 1;
-            } else if (scarce != NONE) {
-                bound = shortage(activity.equipment(), scarce);
-                index = crew.indexAtOrAfter(scarce + 1);
-            } else {
-                Bound last = start > from && !crew.isPresent(start - 1) ? away(crew, start - 1) : bound;
-                return Optional.of(spot(crewNumber, index, length, last));
+            int scarce = busy != NONE
+                    ? NONE
+                    : lastShortage(activity.equipment(), crew.present[index], crew.present[index + length - 1]);
+            if (busy == NONE && scarce == NONE) {
+                Bound bound = bound(activity, crew, crew.present[index], from, lastBusy, lastScarce, ready);
+                return Optional.of(spot(crewNumber, index, length, bound));
             }
+            lastBusy = busy;
+            lastScarce = scarce;
+            index = busy != NONE ? busy + 1 : crew.indexAtOrAfter(scarce + 1);
             length = board.time.lengthFrom(crew.present, index, halfDays, activity.outdoor());
         }
         return Optional.empty();
+    }
+
+    /** What moved the start last: an absence right before it, else the booking or the shortage met last. */
+    private Bound bound(
+            Activity activity, CrewTimeline crew, int start, int from, int lastBusy, int lastScarce, Bound ready) {
+        if (start > from && !crew.isPresent(start - 1)) {
+            return away(crew, start - 1);
+        }
+        if (lastBusy != NONE) {
+            return busy(crew, lastBusy);
+        }
+        return lastScarce == NONE ? ready : shortage(activity.equipment(), lastScarce);
     }
 
     /** The place from exactly that half-day on, or the crew's next present one, whoever is booked there. */

@@ -2,6 +2,7 @@ package org.plumbrow.calc.planning;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.calendar.WorkingAxis;
@@ -17,12 +18,14 @@ final class TimeLine {
     final int today;
     private final double[] workedShare;
     private final boolean fairWeather;
-    private final Map<WorkingCalendar, WorkingAxis> counting = new HashMap<>();
+    private final Map<WorkingCalendar, WorkingAxis> axes = new HashMap<>();
+    /** The same by identity: comparing a calendar looks at all of its holidays. */
+    private final Map<WorkingCalendar, WorkingAxis> axisOfSame = new IdentityHashMap<>();
 
     TimeLine(PlanningProblem problem) {
         axis = new WorkingAxis(problem.calendar(), firstDay(problem), problem.lastDay());
         today = axis.atOrAfter(problem.today());
-        counting.put(problem.calendar(), axis);
+        axes.put(problem.calendar(), axis);
         fairWeather = problem.weather().lostShare().isEmpty();
         workedShare = new double[fairWeather ? 0 : axis.size()];
         for (int slot = 0; slot < workedShare.length; slot++) {
@@ -69,8 +72,9 @@ final class TimeLine {
     }
 
     private WorkingAxis axisOf(Work.Waiting wait) {
-        return counting.computeIfAbsent(
-                wait.counting(), calendar -> new WorkingAxis(calendar, axis.first(), axis.last()));
+        return axisOfSame.computeIfAbsent(
+                wait.counting(),
+                same -> axes.computeIfAbsent(same, calendar -> new WorkingAxis(calendar, axis.first(), axis.last())));
     }
 
     /**
