@@ -36,7 +36,7 @@ class SignInSecurity {
         "/first-run",
         "/error",
         "/webjars/**",
-        "/plumbrow.css",
+        "/*.css",
         "/*.js",
         "/icons/**",
         "/favicon.svg",

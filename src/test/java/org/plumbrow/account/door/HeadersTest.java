@@ -3,6 +3,8 @@ package org.plumbrow.account.door;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestWorld;
@@ -62,6 +64,18 @@ class HeadersTest {
                     .doesNotContain("<style");
             assertThat(page).bodyText().doesNotContainPattern("<script(?![^>]*src=)");
             assertThat(page).bodyText().containsOnlyOnce("<h1");
+        }
+    }
+
+    @Test
+    void everyFileThatThePublicPagesNameIsThereForEverybody() throws Exception {
+        MvcTestResult page = mvc.get().uri("/sign-in").exchange();
+        var files = Jsoup.parse(page.getResponse().getContentAsString()).select("link[href], script[src]");
+        assertThat(files).isNotEmpty();
+        for (Element file : files) {
+            assertThat(mvc.get().uri(file.hasAttr("href") ? file.attr("href") : file.attr("src")))
+                    .as(file.toString())
+                    .hasStatusOk();
         }
     }
 
