@@ -8,7 +8,15 @@
 @NullMarked
 @ApplicationModule(
         displayName = "Cutover",
-        allowedDependencies = {"database", "web", "calc", "calc :: outage", "calc :: electrical", "calc :: calendar"})
+        allowedDependencies = {
+            "database",
+            "web",
+            "project",
+            "calc",
+            "calc :: outage",
+            "calc :: electrical",
+            "calc :: calendar"
+        })
 package org.plumbrow.cutover;
 
 import org.jspecify.annotations.NullMarked;

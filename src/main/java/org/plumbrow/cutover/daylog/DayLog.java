@@ -1,0 +1,35 @@
+package org.plumbrow.cutover.daylog;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.electrical.Service;
+
+/**
+ * The log of one window's day.
+ *
+ * @param outcome null while it is open
+ */
+record DayLog(
+        UUID id,
+        UUID branchId,
+        UUID projectId,
+        UUID windowId,
+        Service service,
+        boolean generator,
+        String personInCharge,
+        Instant openedAt,
+        String openedBy,
+        @Nullable Instant closedAt,
+        @Nullable Outcome outcome) {
+
+    /** How the day ended. */
+    enum Outcome {
+        DONE,
+        REVERSED
+    }
+
+    boolean isClosed() {
+        return closedAt != null;
+    }
+}

@@ -1,0 +1,156 @@
+package org.plumbrow.cutover.daylog;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.calc.outage.OutageMinutes;
+import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.cutover.OutageMinutesOfProject;
+import org.plumbrow.cutover.Outages;
+import org.plumbrow.database.Ids;
+import org.plumbrow.project.Journal;
+import org.plumbrow.project.JournalEvent;
+import org.plumbrow.project.ProjectAccess;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.Projects;
+import org.plumbrow.web.Access;
+import org.plumbrow.web.May;
+import org.plumbrow.web.NotFound;
+import org.plumbrow.web.Refusal;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Opens and closes the log of a day. Between the two: {@link LogSteps}, {@link LogHolds}, {@link LogChanges}, {@link LogReversal}. */
+@org.springframework.stereotype.Service
+@Transactional
+class DayLogBook {
+
+    private final ProjectAccess projectAccess;
+    private final Access access;
+    private final Projects projects;
+    private final Outages outages;
+    private final OutageMinutesOfProject minutes;
+    private final LogRows rows;
+    private final LogPen pen;
+    private final Journal journal;
+    private final Clock clock;
+
+    DayLogBook(
+            ProjectAccess projectAccess,
+            Access access,
+            Projects projects,
+            Outages outages,
+            OutageMinutesOfProject minutes,
+            LogRows rows,
+            LogPen pen,
+            Journal journal,
+            Clock clock) {
+        this.projectAccess = projectAccess;
+        this.access = access;
+        this.projects = projects;
+        this.outages = outages;
+        this.minutes = minutes;
+        this.rows = rows;
+        this.pen = pen;
+        this.journal = journal;
+        this.clock = clock;
+    }
+
+    /** Opens the log of the window that is to come, on its day or later. */
+    Optional<Refusal> open(UUID projectId, Service service, String personInCharge) {
+        projectAccess.require(projectId, May.RUN_CUTOVER);
+        Optional<OutageFacts> window =
+                outages.live(projectId).filter(live -> live.state().isAnnounced());
+        if (window.isEmpty()) {
+            return Optional.of(Refusal.ofForm("No outage is booked here. Book a window first."));
+        }
+        Instant now = clock.instant();
+        LocalDate today = LocalDate.ofInstant(now, pen.zone(window.get().branchId()));
+        if (today.isBefore(window.get().day())) {
+            return Optional.of(Refusal.ofForm(
+                    "The log opens on the day of the outage. If the day has changed, move the window first."));
+        }
+        if (personInCharge.isBlank() || personInCharge.strip().length() > 120) {
+            return Optional.of(new Refusal("personInCharge", "Write the name of the person in charge."));
+        }
+        if (rows.ofWindow(window.get().id()).isEmpty()) {
+            begin(projects.factsUnchecked(projectId), window.get(), service, personInCharge.strip(), now);
+        }
+        return Optional.empty();
+    }
+
+    private void begin(ProjectFacts project, OutageFacts window, Service service, String personInCharge, Instant now) {
+        boolean generator = project.site().generator();
+        OutageMinutes planned = minutes.of(project, service.isThreePhase());
+        DayLog log = new DayLog(
+                Ids.next(),
+                window.branchId(),
+                project.id(),
+                window.id(),
+                service,
+                generator,
+                personInCharge,
+                now,
+                access.actor().name(),
+                null,
+                null);
+        rows.open(log, Procedure.of(generator, planned));
+        journal.append(
+                JournalEvent.of(
+                        project.id(),
+                        "daylog.opened",
+                        "Day log opened.",
+                        Map.of("log", log.id().toString())),
+                access.actor(),
+                now);
+    }
+
+    /** Closes it: everything done, or reversed with the power back on and the reason written. */
+    Optional<Refusal> close(UUID projectId) {
+        projectAccess.require(projectId, May.RUN_CUTOVER);
+        DayLog log =
+                rows.locked(rows.latest(projectId).orElseThrow(NotFound::new).id());
+        if (log.isClosed()) {
+            return Optional.empty();
+        }
+        LogState state = new LogState(rows.steps(log.id()), rows.entries(log.id()));
+        boolean reversed = state.reversedAt().isPresent();
+        Optional<Refusal> refusal = reversed ? againstClosingReversed(state) : againstClosing(state);
+        if (refusal.isPresent()) {
+            return refusal;
+        }
+        Instant now = clock.instant();
+        rows.close(log.id(), reversed ? DayLog.Outcome.REVERSED : DayLog.Outcome.DONE, now);
+        if (reversed) {
+            outages.reversed(log.windowId(), state.reverseReason().orElseThrow(), access.actor());
+        }
+        journal.append(
+                JournalEvent.of(
+                        projectId,
+                        "daylog.closed",
+                        "Day log closed. The power was off for "
+                                + state.outageMinutes().orElseThrow() + " min.",
+                        Map.of("log", log.id().toString())),
+                access.actor(),
+                now);
+        return Optional.empty();
+    }
+
+    private static Optional<Refusal> againstClosingReversed(LogState state) {
+        if (state.powerOnAt().isEmpty()) {
+            return Optional.of(Refusal.ofForm("Say first when the power was back on."));
+        }
+        return state.reverseReason().isEmpty()
+                ? Optional.of(Refusal.ofForm("Write first why it was reversed."))
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> againstClosing(LogState state) {
+        return state.current()
+                .map(step -> Refusal.ofForm(
+                        step.title() + " is not done yet: " + step.words().toLowerCase(java.util.Locale.ROOT) + "."));
+    }
+}

@@ -1,0 +1,139 @@
+package org.plumbrow.cutover.daylog;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.cutover.daylog.LogPen.Said;
+import org.springframework.stereotype.Service;
+
+/** Putting right what stands in the log: the first entry stays, the change stands beside it with its reason. */
+@Service
+class LogChanges {
+
+    private static final int MOST_REASON = 300;
+    private static final int MOST_NOTE = 1000;
+
+    private final LogPen pen;
+
+    LogChanges(LogPen pen) {
+        this.pen = pen;
+    }
+
+    /**
+     * @param of the entry that is wrong
+     * @param at the right time; null to leave it
+     * @param value the right value of a reading; null to leave it
+     */
+    record Correction(
+            UUID entryId,
+            UUID of,
+            @Nullable LocalTime at,
+            @Nullable String value,
+            String reason) {}
+
+    Said correct(UUID projectId, Correction correction) {
+        return pen.write(projectId, correction.entryId(), writing -> correct(writing, correction));
+    }
+
+    private Said correct(Writing writing, Correction correction) {
+        Optional<LogEntry> entry = writing.state().entry(correction.of()).filter(LogChanges::isCorrectable);
+        if (entry.isEmpty() || writing.state().isTakenBack(correction.of())) {
+            return Said.refused("", "This entry cannot be corrected.");
+        }
+        if (isNoReason(correction.reason())) {
+            return Said.refused("reason", "Write why, 1 to 300 characters. Both times stay in the log.");
+        }
+        Instant at = correction.at() == null ? standing(writing, entry.get()) : writing.at(correction.at());
+        if (writing.isToCome(at)) {
+            return Said.refused("at", writing.clock(at) + " is still to come. Write a time that has passed.");
+        }
+        String value = null;
+        if (entry.get().kind() == EntryKind.READING && correction.value() != null) {
+            Optional<Asked> asked = writing.readings().of(entry.get().step()).stream()
+                    .filter(one -> one.quantity().equals(entry.get().quantity()))
+                    .findFirst();
+            Optional<String> refused = asked.flatMap(one -> one.refuse(correction.value()));
+            if (asked.isEmpty() || refused.isPresent()) {
+                return Said.refused("value", refused.orElse("This reading is not asked for any more."));
+            }
+            value = asked.get().kept(correction.value());
+        }
+        writing.change(
+                correction.entryId(),
+                entry.get(),
+                EntryKind.CORRECTED,
+                value,
+                correction.reason().strip(),
+                at);
+        return Said.stored("an entry of "
+                + writing.state().step(entry.get().step()).title().toLowerCase(java.util.Locale.ROOT)
+                + " is corrected, " + writing.clock(at) + ". "
+                + correction.reason().strip());
+    }
+
+    /** A correction that leaves the time leaves the one that counts now. */
+    private static Instant standing(Writing writing, LogEntry entry) {
+        return writing.state().changesOf(entry.id()).stream()
+                .filter(change -> change.kind() == EntryKind.CORRECTED)
+                .reduce((earlier, later) -> later)
+                .map(LogEntry::happenedAt)
+                .orElse(entry.happenedAt());
+    }
+
+    private static boolean isCorrectable(LogEntry entry) {
+        return switch (entry.kind()) {
+            case DONE, READING, SIGNED, REVERSE, POWER_ON -> true;
+            default -> false;
+        };
+    }
+
+    /** Takes a tap back, as long as no hold point behind it is signed: others have relied on it. */
+    Said takeBack(UUID projectId, UUID entryId, UUID of, String reason) {
+        return pen.write(projectId, entryId, writing -> {
+            Optional<LogEntry> entry = writing.state().entry(of).filter(LogChanges::isTakeable);
+            if (entry.isEmpty()
+                    || writing.state().isTakenBack(of)
+                    || writing.log().isClosed()) {
+                return Said.refused("", "This entry cannot be taken back.");
+            }
+            Optional<LogStep> hold = entry.get().kind() == EntryKind.DONE
+                    ? writing.state().signedHoldAfter(entry.get().step())
+                    : Optional.empty();
+            if (hold.isPresent()) {
+                return Said.refused(
+                        "",
+                        "Hold point " + hold.get().code()
+                                + " is signed: people have relied on this step. Correct its time, or reverse.");
+            }
+            if (isNoReason(reason)) {
+                return Said.refused("reason", "Write why, 1 to 300 characters. The entry stays in the log.");
+            }
+            writing.change(entryId, entry.get(), EntryKind.TAKEN_BACK, null, reason.strip(), writing.now());
+            return Said.stored("an entry of "
+                    + writing.state().step(entry.get().step()).title().toLowerCase(java.util.Locale.ROOT)
+                    + " is taken back. " + reason.strip());
+        });
+    }
+
+    private static boolean isTakeable(LogEntry entry) {
+        return entry.kind() == EntryKind.DONE || entry.kind() == EntryKind.REVERSE;
+    }
+
+    /** "Something is wrong": kept at the step at which one stands. */
+    Said wrong(UUID projectId, UUID entryId, String text) {
+        return pen.write(projectId, entryId, writing -> {
+            if (text.isBlank() || text.strip().length() > MOST_NOTE) {
+                return Said.refused("text", "Write what is wrong, 1 to 1,000 characters.");
+            }
+            String step = writing.state().current().map(LogStep::code).orElse(Procedure.LAST);
+            writing.about(entryId, step, EntryKind.WRONG, text.strip(), null, writing.now());
+            return Said.stored("something is wrong. " + text.strip());
+        });
+    }
+
+    static boolean isNoReason(String reason) {
+        return reason.isBlank() || reason.strip().length() > MOST_REASON;
+    }
+}

@@ -1,0 +1,90 @@
+package org.plumbrow.cutover.daylog;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.cutover.daylog.LogPen.Said;
+import org.plumbrow.web.Refusal;
+import org.springframework.stereotype.Service;
+
+/** Signing a hold point: by the named people, with name and trade, when everything before it is done. */
+@Service
+class LogHolds {
+
+    private static final int MOST_NAME = 120;
+    private static final int MOST_TRADE = 80;
+
+    private final LogPen pen;
+
+    LogHolds(LogPen pen) {
+        this.pen = pen;
+    }
+
+    /** @param at when it was signed, if not now */
+    record Signing(
+            UUID entryId,
+            Hold hold,
+            Hold.Part part,
+            String name,
+            String trade,
+            @Nullable LocalTime at) {}
+
+    Said sign(UUID projectId, Signing signing) {
+        return pen.write(projectId, signing.entryId(), writing -> sign(writing, signing));
+    }
+
+    private Said sign(Writing writing, Signing signing) {
+        List<Refusal> refusals = new ArrayList<>();
+        Instant at = writing.at(signing.at());
+        if (writing.log().isClosed()) {
+            refusals.add(Refusal.ofForm("This log is closed."));
+        } else if (writing.state().reversedAt().isPresent()) {
+            refusals.add(Refusal.ofForm("The work is being reversed; this hold point is not passed any more."));
+        } else {
+            writing.rules().against(signing.hold()).forEach(sentence -> refusals.add(Refusal.ofForm(sentence)));
+            if (!writing.state().unsigned(signing.hold()).contains(signing.part())
+                    && signing.part() != Hold.Part.INSPECTOR) {
+                refusals.add(new Refusal(
+                        "part",
+                        "The " + signing.part().words() + " has signed " + signing.hold()
+                                + " already, or is not asked to."));
+            }
+        }
+        refusals.addAll(ofFields(writing, signing, at));
+        if (!refusals.isEmpty()) {
+            return Said.refused(refusals);
+        }
+        writing.sign(
+                signing.entryId(),
+                signing.hold(),
+                new LogEntry.Signature(
+                        signing.part(), signing.name().strip(), signing.trade().strip()),
+                at);
+        return Said.stored("hold point " + signing.hold() + " is signed by the "
+                + signing.part().words() + ", " + writing.clock(at) + ".");
+    }
+
+    private static List<Refusal> ofFields(Writing writing, Signing signing, Instant at) {
+        List<Refusal> refusals = new ArrayList<>();
+        int name = signing.name().strip().length();
+        int trade = signing.trade().strip().length();
+        if (name < 2 || name > MOST_NAME) {
+            refusals.add(new Refusal("name", "Write the name of who signs, 2 to 120 characters."));
+        } else {
+            writing.rules()
+                    .againstName(signing.hold(), signing.part(), signing.name().strip())
+                    .ifPresent(sentence -> refusals.add(new Refusal("name", sentence)));
+        }
+        if (trade < 2 || trade > MOST_TRADE) {
+            refusals.add(
+                    new Refusal("trade", "Write the trade or what they are here, for example journeyman electrician."));
+        }
+        if (writing.isToCome(at)) {
+            refusals.add(new Refusal("at", writing.clock(at) + " is still to come. Write a time that has passed."));
+        }
+        return refusals;
+    }
+}

@@ -1,0 +1,155 @@
+package org.plumbrow.cutover.daylog;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.Range;
+import org.plumbrow.calc.outage.LatestReversal;
+import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.cutover.Outages;
+import org.plumbrow.cutover.daylog.LogPen.Said;
+import org.plumbrow.web.NotFound;
+import org.springframework.stereotype.Service;
+
+/** The way back: the latest time to decide, the decision, its reason, and the power back on. */
+@Service
+class LogReversal {
+
+    private final LogPen pen;
+    private final Outages outages;
+
+    LogReversal(LogPen pen, Outages outages) {
+        this.pen = pen;
+        this.outages = outages;
+    }
+
+    /** @param neededBy when the loads must run again; the three minutes lead back from there */
+    record Setting(
+            UUID entryId,
+            @Nullable LocalTime neededBy,
+            @Nullable Integer undoMinutes,
+            @Nullable Integer bringBackMinutes,
+            @Nullable Integer reserveMinutes,
+            String reason) {}
+
+    Said latest(UUID projectId, Setting setting) {
+        return pen.write(projectId, setting.entryId(), writing -> latest(writing, setting));
+    }
+
+    private Said latest(Writing writing, Setting setting) {
+        if (writing.log().isClosed() || writing.state().powerOnAt().isPresent()) {
+            return Said.refused("", "The outage is over; there is nothing to reverse.");
+        }
+        if (setting.neededBy() == null) {
+            return Said.refused("neededBy", "Write the time by which the loads must run again.");
+        }
+        if (LogChanges.isNoReason(setting.reason())) {
+            return Said.refused("reason", "Write what needs the power by then, for example milking.");
+        }
+        try {
+            LatestReversal latest = new LatestReversal(
+                    writing.day().atTime(setting.neededBy()),
+                    or(setting.undoMinutes(), LatestReversal.USUAL_UNDO),
+                    or(setting.bringBackMinutes(), LatestReversal.USUAL_BRING_BACK),
+                    or(setting.reserveMinutes(), LatestReversal.USUAL_RESERVE));
+            return latest(writing, setting, latest);
+        } catch (Range.OutOfRange outside) {
+            return Said.refused("undoMinutes", "Minutes are whole numbers from 0 to 240.");
+        }
+    }
+
+    private Said latest(Writing writing, Setting setting, LatestReversal latest) {
+        OutageFacts window = outages.find(writing.log().windowId()).orElseThrow(NotFound::new);
+        String decideBy = ClockWords.of(
+                writing.at(latest.decideBy().toLocalTime()),
+                pen.zone(writing.log().branchId()));
+        if (latest.decideBy().toLocalDate().isBefore(window.day())
+                || writing.state().powerOffAt().isEmpty()
+                        && !latest.isPossibleFrom(window.day().atTime(window.start()))) {
+            return Said.refused(
+                    "neededBy",
+                    "The latest reversal (" + decideBy + ") lies before the start ("
+                            + ClockWords.of(
+                                    writing.at(window.start()),
+                                    pen.zone(writing.log().branchId()))
+                            + "). Not possible without a generator.");
+        }
+        writing.about(
+                setting.entryId(),
+                "1",
+                EntryKind.REVERSAL_TIME,
+                ReversalTime.written(latest),
+                setting.reason().strip(),
+                writing.now());
+        return Said.stored(
+                "the latest reversal is " + decideBy + ". " + setting.reason().strip());
+    }
+
+    private static int or(@Nullable Integer minutes, int usual) {
+        return minutes == null ? usual : minutes;
+    }
+
+    /** The second of two taps. */
+    Said reverse(UUID projectId, UUID entryId) {
+        return pen.write(projectId, entryId, writing -> {
+            LogState state = writing.state();
+            if (writing.log().isClosed()
+                    || state.powerOffAt().isEmpty()
+                    || state.powerOnAt().isPresent()) {
+                return Said.refused(
+                        "", "The power is not off: there is nothing to reverse. Move or cancel the window instead.");
+            }
+            if (state.reversedAt().isPresent()) {
+                return Said.stored("");
+            }
+            writing.about(
+                    entryId,
+                    state.current().map(LogStep::code).orElse(Procedure.LAST),
+                    EntryKind.REVERSE,
+                    null,
+                    null,
+                    writing.now());
+            return Said.stored("reversed, " + writing.clock(writing.now()) + ".");
+        });
+    }
+
+    Said reason(UUID projectId, UUID entryId, String reason) {
+        return pen.write(projectId, entryId, writing -> {
+            if (writing.state().reversedAt().isEmpty()) {
+                return Said.refused("", "Nothing was reversed.");
+            }
+            if (LogChanges.isNoReason(reason)) {
+                return Said.refused("reason", "Write why it was reversed, 1 to 300 characters.");
+            }
+            writing.about(
+                    entryId, stepOfReversal(writing), EntryKind.REVERSE_REASON, reason.strip(), null, writing.now());
+            return Said.stored("reversed because: " + reason.strip());
+        });
+    }
+
+    Said powerOn(UUID projectId, UUID entryId, @Nullable LocalTime typed) {
+        return pen.write(projectId, entryId, writing -> {
+            if (writing.state().reversedAt().isEmpty()) {
+                return Said.refused("", "The outage ends with the customer's signature at H5.");
+            }
+            if (writing.state().powerOnAt().isPresent()) {
+                return Said.refused("", "The power is back on already. Correct the time if it is wrong.");
+            }
+            Instant at = writing.at(typed);
+            if (writing.isToCome(at)) {
+                return Said.refused("at", writing.clock(at) + " is still to come. Write a time that has passed.");
+            }
+            writing.about(entryId, stepOfReversal(writing), EntryKind.POWER_ON, null, null, at);
+            return Said.stored("the power is back on, " + writing.clock(at) + ".");
+        });
+    }
+
+    private static String stepOfReversal(Writing writing) {
+        return Optional.of(writing.state().of(EntryKind.REVERSE))
+                .filter(all -> !all.isEmpty())
+                .map(all -> all.get(0).entry().step())
+                .orElse(Procedure.LAST);
+    }
+}

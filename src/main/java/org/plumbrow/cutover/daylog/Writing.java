@@ -1,0 +1,139 @@
+package org.plumbrow.cutover.daylog;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.web.Actor;
+
+/** Somebody holds the pen of one log: what it says so far, and what they add. Nothing is stored before the pen is put down. */
+final class Writing {
+
+    /** A page's own entries; a phone that works without signal names itself. */
+    static final String PAGE = "page";
+
+    private final DayLog log;
+    private final LogState state;
+    private final Readings readings;
+    private final Actor actor;
+    private final Instant now;
+    private final LocalDate day;
+    private final ZoneId zone;
+    private final List<LogEntry> added = new ArrayList<>();
+    private long nextNumber;
+
+    Writing(DayLog log, LogState state, Readings readings, Actor actor, Moment moment, long nextNumber) {
+        this.log = log;
+        this.state = state;
+        this.readings = readings;
+        this.actor = actor;
+        this.now = moment.now();
+        this.day = moment.day();
+        this.zone = moment.zone();
+        this.nextNumber = nextNumber;
+    }
+
+    /** When it is, and of which day the log tells. */
+    record Moment(Instant now, LocalDate day, ZoneId zone) {}
+
+    DayLog log() {
+        return log;
+    }
+
+    LogState state() {
+        return state;
+    }
+
+    Readings readings() {
+        return readings;
+    }
+
+    HoldRules rules() {
+        return new HoldRules(state, readings);
+    }
+
+    Actor actor() {
+        return actor;
+    }
+
+    Instant now() {
+        return now;
+    }
+
+    LocalDate day() {
+        return day;
+    }
+
+    List<LogEntry> added() {
+        return added;
+    }
+
+    /** The typed time on the log's day; now if none was typed. */
+    Instant at(@Nullable LocalTime typed) {
+        return typed == null ? now : day.atTime(typed).atZone(zone).toInstant();
+    }
+
+    boolean isToCome(Instant at) {
+        return at.isAfter(now.plusSeconds(60));
+    }
+
+    String clock(Instant at) {
+        return ClockWords.of(at, zone);
+    }
+
+    void done(UUID id, String step, Instant at) {
+        add(id, step, EntryKind.DONE, null, null, null, null, null, at, null);
+    }
+
+    void reading(UUID id, String step, String quantity, String value, Instant at) {
+        add(id, step, EntryKind.READING, quantity, value, null, null, null, at, null);
+    }
+
+    void about(UUID id, String step, EntryKind kind, @Nullable String value, @Nullable String reason, Instant at) {
+        add(id, step, kind, null, value, reason, null, null, at, null);
+    }
+
+    void change(UUID id, LogEntry of, EntryKind kind, @Nullable String value, @Nullable String reason, Instant at) {
+        add(id, of.step(), kind, null, value, reason, of.id(), null, at, null);
+    }
+
+    void photo(UUID id, String step, UUID evidenceId) {
+        add(id, step, EntryKind.PHOTO, null, null, null, null, evidenceId, now, null);
+    }
+
+    void sign(UUID id, Hold hold, LogEntry.Signature signature, Instant at) {
+        add(id, hold.name(), EntryKind.SIGNED, null, null, null, null, null, at, signature);
+    }
+
+    private void add(
+            UUID id,
+            String step,
+            EntryKind kind,
+            @Nullable String quantity,
+            @Nullable String value,
+            @Nullable String reason,
+            @Nullable UUID corrects,
+            @Nullable UUID evidenceId,
+            Instant at,
+            LogEntry.@Nullable Signature signature) {
+        added.add(new LogEntry(
+                id,
+                step,
+                kind,
+                quantity,
+                value,
+                reason,
+                corrects,
+                evidenceId,
+                at,
+                PAGE,
+                nextNumber++,
+                now,
+                actor.name(),
+                signature));
+    }
+}
