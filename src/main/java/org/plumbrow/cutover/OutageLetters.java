@@ -104,31 +104,35 @@ class OutageLetters {
     private String utilityText(Occasion occasion) {
         List<String> lines = new ArrayList<>();
         lines.add(utilitySubject(occasion) + ".");
-        OutageFacts window = occasion.window;
-        if (window != null) {
-            lines.add(text(
-                    "cutover.letter.utility.ask",
-                    day(window),
-                    clock(window.start()),
-                    clock(window.end()),
-                    window.outageMinutes()));
-            rain(window).ifPresent(rain -> lines.add(text("cutover.letter.utility.rain", rain)));
-            if (!occasion.project.site().meterNumbers().isEmpty()) {
-                lines.add(text(
-                        "cutover.letter.utility.meters",
-                        String.join(", ", occasion.project.site().meterNumbers())));
-            }
-            occasion.utility
-                    .map(UtilityFacts::mustBePresent)
-                    .filter(who -> !who.isBlank())
-                    .ifPresent(who -> lines.add(text("cutover.letter.utility.present", who)));
-            lines.add(text("cutover.letter.utility.confirm"));
+        if (occasion.window != null) {
+            lines.addAll(utilityFacts(occasion, occasion.window));
         }
         if (!occasion.reason.isBlank()) {
             lines.add(text("cutover.letter.reason", occasion.reason));
         }
         lines.add(text("cutover.letter.utility.why", occasion.project.number(), occasion.project.name()));
         return String.join("\n\n", lines);
+    }
+
+    private List<String> utilityFacts(Occasion occasion, OutageFacts window) {
+        List<String> lines = new ArrayList<>();
+        lines.add(text(
+                "cutover.letter.utility.ask",
+                day(window),
+                clock(window.start()),
+                clock(window.end()),
+                window.outageMinutes()));
+        rain(window).ifPresent(rain -> lines.add(text("cutover.letter.utility.rain", rain)));
+        List<String> meters = occasion.project.site().meterNumbers();
+        if (!meters.isEmpty()) {
+            lines.add(text("cutover.letter.utility.meters", String.join(", ", meters)));
+        }
+        occasion.utility
+                .map(UtilityFacts::mustBePresent)
+                .filter(who -> !who.isBlank())
+                .ifPresent(who -> lines.add(text("cutover.letter.utility.present", who)));
+        lines.add(text("cutover.letter.utility.confirm"));
+        return lines;
     }
 
     NewNotice toCustomer(Occasion occasion) {
@@ -166,35 +170,37 @@ class OutageLetters {
 
     private String customerText(Occasion occasion, Optional<ProjectContact> who) {
         List<String> lines = new ArrayList<>();
-        OutageFacts window = occasion.window;
-        if (window == null) {
+        if (occasion.window == null) {
             lines.add(text("cutover.letter.customer.cancelled", day(occasion.from)));
         } else {
-            if (occasion.from != null) {
-                lines.add(text("cutover.letter.customer.moved", day(occasion.from), day(window)));
-            }
-            lines.add(text("cutover.letter.customer.fact", day(window), clock(window.start()), clock(window.end())));
-            lines.add(text("cutover.letter.customer.planfor", upTo(window.outageMinutes())));
-            rain(window).ifPresent(rain -> lines.add(text("cutover.letter.customer.rain", rain)));
-            lines.add(text(
-                    occasion.project.site().isFarm()
-                            ? "cutover.letter.customer.before.farm"
-                            : "cutover.letter.customer.before"));
-            lines.add(text("cutover.letter.customer.panel"));
-            lines.add(text("cutover.letter.customer.answer"));
+            lines.addAll(customerFacts(occasion, occasion.window));
         }
         if (!occasion.reason.isBlank()) {
             lines.add(text("cutover.letter.reason", occasion.reason));
         }
         who.flatMap(contact -> links.live(LinkKind.CUSTOMER, contact.id()))
                 .ifPresent(link -> lines.add(text("cutover.letter.customer.page") + "\n" + address.of(link.path())));
-        lines.add(text(
-                "cutover.letter.customer.why",
-                occasion.project
-                        .inCharge(Duty.PROJECT_MANAGER)
-                        .map(ProjectFacts.InCharge::name)
-                        .orElse(text("cutover.letter.customer.us"))));
+        String signed = occasion.project
+                .inCharge(Duty.PROJECT_MANAGER)
+                .map(ProjectFacts.InCharge::name)
+                .orElse(text("cutover.letter.customer.us"));
+        lines.add(text("cutover.letter.customer.why", signed));
         return String.join("\n\n", lines);
+    }
+
+    private List<String> customerFacts(Occasion occasion, OutageFacts window) {
+        List<String> lines = new ArrayList<>();
+        if (occasion.from != null) {
+            lines.add(text("cutover.letter.customer.moved", day(occasion.from), day(window)));
+        }
+        lines.add(text("cutover.letter.customer.fact", day(window), clock(window.start()), clock(window.end())));
+        lines.add(text("cutover.letter.customer.planfor", upTo(window.outageMinutes())));
+        rain(window).ifPresent(rain -> lines.add(text("cutover.letter.customer.rain", rain)));
+        boolean farm = occasion.project.site().isFarm();
+        lines.add(text(farm ? "cutover.letter.customer.before.farm" : "cutover.letter.customer.before"));
+        lines.add(text("cutover.letter.customer.panel"));
+        lines.add(text("cutover.letter.customer.answer"));
+        return lines;
     }
 
     /** Told with room: half an hour more than planned, up to the next half-hour. */

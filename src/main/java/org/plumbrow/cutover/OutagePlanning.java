@@ -1,7 +1,6 @@
 package org.plumbrow.cutover;
 
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -79,17 +78,20 @@ public class OutagePlanning {
                     "A window is set already: " + DayWords.of(live.get().day()) + ". Move that one, with a reason."));
         }
         List<Refusal> against = WindowRules.against(finder.asking(project), choice);
-        if (!against.isEmpty()) {
-            return against;
+        if (against.isEmpty()) {
+            begin(project, choice, tell);
         }
-        Instant now = clock.instant();
+        return against;
+    }
+
+    private void begin(ProjectFacts project, OutageChoice choice, boolean tell) {
         OutageWindow window = OutageWindow.hold(
                 Ids.next(),
                 project.branchId(),
-                projectId,
+                project.id(),
                 choice.plan(),
                 access.actor().name(),
-                now);
+                clock.instant());
         if (tell) {
             window.book();
         }
@@ -104,7 +106,6 @@ public class OutagePlanning {
                 (tell ? "Outage booked: " : "Outage held: ") + when(facts) + ".",
                 null);
         changed(project);
-        return List.of();
     }
 
     /** Books a day that was only held. */
@@ -132,12 +133,16 @@ public class OutagePlanning {
             return List.of(Refusal.ofForm("The power is off right now. Reverse in the day log instead."));
         }
         List<Refusal> against = WindowRules.against(finder.asking(project), to);
-        if (!against.isEmpty()) {
-            return against;
+        if (against.isEmpty()) {
+            move(project, window, to, reason.strip());
         }
+        return against;
+    }
+
+    private void move(ProjectFacts project, OutageWindow window, OutageChoice to, String reason) {
         OutageFacts from = window.facts();
-        OutageWindow next = window.move(
-                Ids.next(), to.plan(), reason.strip(), access.actor().name(), clock.instant());
+        OutageWindow next =
+                window.move(Ids.next(), to.plan(), reason, access.actor().name(), clock.instant());
         windows.saveAndFlush(window);
         if (from.state().isAnnounced()) {
             next.book();
@@ -145,15 +150,10 @@ public class OutagePlanning {
         windows.saveAndFlush(next);
         OutageFacts facts = next.facts();
         if (from.state().isAnnounced()) {
-            notices.tell(project, from, facts, reason.strip());
+            notices.tell(project, from, facts, reason);
         }
-        journal(
-                facts,
-                "outage.moved",
-                "Outage moved from " + when(from) + " to " + when(facts) + ". " + reason.strip(),
-                from);
+        journal(facts, "outage.moved", "Outage moved from " + when(from) + " to " + when(facts) + ". " + reason, from);
         changed(project);
-        return List.of();
     }
 
     /** @return what speaks against it; nothing when it is cancelled */

@@ -25,22 +25,9 @@ final class WindowRules {
             return List.of(
                     Refusal.ofForm("The site names no utility yet. Name it on the site's page, then choose a window."));
         }
-        WindowQuestion question = asking.question().get();
-        WindowQuestion withMinutes = new WindowQuestion(
-                question.today(),
-                question.through().isBefore(choice.day()) ? choice.day() : question.through(),
-                question.earliest(),
-                choice.outageMinutes(),
-                question.utility(),
-                question.branch(),
-                question.crews(),
-                question.blackouts(),
-                question.promise());
+        WindowQuestion question = asking.question().get().about(choice.day(), choice.outageMinutes());
         WindowSearch.against(
-                        withMinutes,
-                        choice.day(),
-                        choice.start(),
-                        choice.crewId().toString())
+                        question, choice.day(), choice.start(), choice.crewId().toString())
                 .forEach(objection -> against.add(at(objection)));
         if (isSkippedOrDoubled(
                 choice.day(),

@@ -11,11 +11,18 @@
         allowedDependencies = {
             "database",
             "web",
+            "web :: link",
+            "notice",
+            "branch",
+            "evidence",
             "project",
+            "project :: gate",
+            "crew",
             "calc",
             "calc :: outage",
             "calc :: electrical",
-            "calc :: calendar"
+            "calc :: calendar",
+            "calc :: duration"
         })
 package org.plumbrow.cutover;
 

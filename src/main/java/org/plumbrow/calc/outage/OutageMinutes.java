@@ -2,6 +2,7 @@ package org.plumbrow.calc.outage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * Expected minutes without power: steps 4 (the utility opens) to 11 (the last load is back), added up, with what makes
@@ -14,6 +15,22 @@ public record OutageMinutes(List<Part> parts) {
 
     private static final int QUARTER = 15;
     private static final int STEP_CONNECT = 7;
+
+    private static final List<Longer> LONGER = List.of(
+            new Longer(OutageWork::mainPanel, new Part(STEP_CONNECT, "new main panel", 60, 105, 150)),
+            new Longer(
+                    work -> work.meterBase() && !work.mainPanel(),
+                    new Part(STEP_CONNECT, "new meter base", 60, 105, 150)),
+            // Beside a new panel the meter base shares the preparation and costs half.
+            new Longer(
+                    work -> work.meterBase() && work.mainPanel(),
+                    new Part(STEP_CONNECT, "new meter base beside the panel", 30, 50, 75)),
+            new Longer(OutageWork::newTransformer, new Part(10, "utility changes the transformer", 180, 195, 210)),
+            new Longer(
+                    OutageWork::currentTransformers, new Part(STEP_CONNECT, "current transformer cabinet", 10, 15, 30)),
+            new Longer(OutageWork::generator, new Part(5, "generator path locked and checked", 0, 5, 10)),
+            new Longer(OutageWork::threePhase, new Part(STEP_CONNECT, "three phases: more lugs, rotation", 5, 10, 15)),
+            new Longer(OutageWork::oldGear, new Part(STEP_CONNECT, "old gear", 0, 15, 30)));
 
     public OutageMinutes {
         parts = List.copyOf(parts);
@@ -48,37 +65,19 @@ public record OutageMinutes(List<Part> parts) {
     }
 
     private static void addWhatMakesItLonger(OutageWork work, List<Part> parts) {
-        if (work.mainPanel()) {
-            parts.add(new Part(STEP_CONNECT, "new main panel", 60, 105, 150));
-        }
-        if (work.meterBase()) {
-            // Beside a new panel the meter base shares the preparation and costs half.
-            parts.add(
-                    work.mainPanel()
-                            ? new Part(STEP_CONNECT, "new meter base beside the panel", 30, 50, 75)
-                            : new Part(STEP_CONNECT, "new meter base", 60, 105, 150));
-        }
-        if (work.newTransformer()) {
-            parts.add(new Part(10, "utility changes the transformer", 180, 195, 210));
-        }
-        if (work.currentTransformers()) {
-            parts.add(new Part(STEP_CONNECT, "current transformer cabinet", 10, 15, 30));
-        }
-        if (work.meters() > 1) {
-            int more = work.meters() - 1;
+        LONGER.stream()
+                .filter(longer -> longer.when.test(work))
+                .map(Longer::part)
+                .forEach(parts::add);
+        int more = work.meters() - 1;
+        if (more > 0) {
             parts.add(
                     new Part(10, more == 1 ? "second meter" : more + " more meters", 10 * more, 15 * more, 25 * more));
         }
-        if (work.generator()) {
-            parts.add(new Part(5, "generator path locked and checked", 0, 5, 10));
-        }
-        if (work.threePhase()) {
-            parts.add(new Part(STEP_CONNECT, "three phases: more lugs, rotation", 5, 10, 15));
-        }
-        if (work.oldGear()) {
-            parts.add(new Part(STEP_CONNECT, "old gear", 0, 15, 30));
-        }
     }
+
+    /** What takes longer, and by how much. */
+    private record Longer(Predicate<OutageWork> when, Part part) {}
 
     public int low() {
         return parts.stream().mapToInt(Part::low).sum();

@@ -33,6 +33,12 @@ public record WindowQuestion(
         blackouts = List.copyOf(blackouts);
     }
 
+    /** The same question about a day and minutes that somebody names. */
+    public WindowQuestion about(LocalDate day, int minutes) {
+        LocalDate last = through.isBefore(day) ? day : through;
+        return new WindowQuestion(today, last, earliest, minutes, utility, branch, crews, blackouts, promise);
+    }
+
     /** The first day on which the work before the outage is done; {@code why} says what the days before it lack. */
     public record Earliest(LocalDate day, String why) {}
 

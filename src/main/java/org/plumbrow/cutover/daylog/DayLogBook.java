@@ -98,14 +98,7 @@ class DayLogBook {
                 null,
                 null);
         rows.open(log, Procedure.of(generator, planned));
-        journal.append(
-                JournalEvent.of(
-                        project.id(),
-                        "daylog.opened",
-                        "Day log opened.",
-                        Map.of("log", log.id().toString())),
-                access.actor(),
-                now);
+        journal(log, "daylog.opened", "Day log opened.", now);
     }
 
     /** Closes it: everything done, or reversed with the power back on and the reason written. */
@@ -119,24 +112,29 @@ class DayLogBook {
         LogState state = new LogState(rows.steps(log.id()), rows.entries(log.id()));
         boolean reversed = state.reversedAt().isPresent();
         Optional<Refusal> refusal = reversed ? againstClosingReversed(state) : againstClosing(state);
-        if (refusal.isPresent()) {
-            return refusal;
+        if (refusal.isEmpty()) {
+            close(log, state, reversed ? DayLog.Outcome.REVERSED : DayLog.Outcome.DONE);
         }
+        return refusal;
+    }
+
+    private void close(DayLog log, LogState state, DayLog.Outcome outcome) {
         Instant now = clock.instant();
-        rows.close(log.id(), reversed ? DayLog.Outcome.REVERSED : DayLog.Outcome.DONE, now);
-        if (reversed) {
+        rows.close(log.id(), outcome, now);
+        if (outcome == DayLog.Outcome.REVERSED) {
             outages.reversed(log.windowId(), state.reverseReason().orElseThrow(), access.actor());
         }
+        String sentence =
+                "Day log closed. The power was off for " + state.outageMinutes().orElseThrow() + " min.";
+        journal(log, "daylog.closed", sentence, now);
+    }
+
+    private void journal(DayLog log, String kind, String sentence, Instant now) {
         journal.append(
                 JournalEvent.of(
-                        projectId,
-                        "daylog.closed",
-                        "Day log closed. The power was off for "
-                                + state.outageMinutes().orElseThrow() + " min.",
-                        Map.of("log", log.id().toString())),
+                        log.projectId(), kind, sentence, Map.of("log", log.id().toString())),
                 access.actor(),
                 now);
-        return Optional.empty();
     }
 
     private static Optional<Refusal> againstClosingReversed(LogState state) {

@@ -49,28 +49,42 @@ class LogChanges {
         if (writing.isToCome(at)) {
             return Said.refused("at", writing.clock(at) + " is still to come. Write a time that has passed.");
         }
-        String value = null;
-        if (entry.get().kind() == EntryKind.READING && correction.value() != null) {
-            Optional<Asked> asked = writing.readings().of(entry.get().step()).stream()
-                    .filter(one -> one.quantity().equals(entry.get().quantity()))
-                    .findFirst();
-            Optional<String> refused = asked.flatMap(one -> one.refuse(correction.value()));
-            if (asked.isEmpty() || refused.isPresent()) {
-                return Said.refused("value", refused.orElse("This reading is not asked for any more."));
-            }
-            value = asked.get().kept(correction.value());
+        boolean newValue = entry.get().kind() == EntryKind.READING && correction.value() != null;
+        return newValue
+                ? correctValue(writing, correction, entry.get(), at)
+                : corrected(writing, correction, entry.get(), null, at);
+    }
+
+    private static Said correctValue(Writing writing, Correction correction, LogEntry entry, Instant at) {
+        String typed = correction.value() == null ? "" : correction.value();
+        Optional<Asked> asked = writing.readings().of(entry.step()).stream()
+                .filter(one -> one.quantity().equals(entry.quantity()))
+                .findFirst();
+        if (asked.isEmpty()) {
+            return Said.refused("value", "This reading is not asked for any more.");
         }
+        return asked.get()
+                .refuse(typed)
+                .map(sentence -> Said.refused("value", sentence))
+                .orElseGet(
+                        () -> corrected(writing, correction, entry, asked.get().kept(typed), at));
+    }
+
+    private static Said corrected(
+            Writing writing, Correction correction, LogEntry entry, @Nullable String value, Instant at) {
         writing.change(
                 correction.entryId(),
-                entry.get(),
+                entry,
                 EntryKind.CORRECTED,
                 value,
                 correction.reason().strip(),
                 at);
-        return Said.stored("an entry of "
-                + writing.state().step(entry.get().step()).title().toLowerCase(java.util.Locale.ROOT)
-                + " is corrected, " + writing.clock(at) + ". "
+        return Said.stored("an entry of " + title(writing, entry) + " is corrected, " + writing.clock(at) + ". "
                 + correction.reason().strip());
+    }
+
+    private static String title(Writing writing, LogEntry entry) {
+        return writing.state().step(entry.step()).title().toLowerCase(java.util.Locale.ROOT);
     }
 
     /** A correction that leaves the time leaves the one that counts now. */
@@ -91,30 +105,32 @@ class LogChanges {
 
     /** Takes a tap back, as long as no hold point behind it is signed: others have relied on it. */
     Said takeBack(UUID projectId, UUID entryId, UUID of, String reason) {
-        return pen.write(projectId, entryId, writing -> {
-            Optional<LogEntry> entry = writing.state().entry(of).filter(LogChanges::isTakeable);
-            if (entry.isEmpty()
-                    || writing.state().isTakenBack(of)
-                    || writing.log().isClosed()) {
-                return Said.refused("", "This entry cannot be taken back.");
-            }
-            Optional<LogStep> hold = entry.get().kind() == EntryKind.DONE
-                    ? writing.state().signedHoldAfter(entry.get().step())
-                    : Optional.empty();
-            if (hold.isPresent()) {
-                return Said.refused(
-                        "",
-                        "Hold point " + hold.get().code()
-                                + " is signed: people have relied on this step. Correct its time, or reverse.");
-            }
-            if (isNoReason(reason)) {
-                return Said.refused("reason", "Write why, 1 to 300 characters. The entry stays in the log.");
-            }
-            writing.change(entryId, entry.get(), EntryKind.TAKEN_BACK, null, reason.strip(), writing.now());
-            return Said.stored("an entry of "
-                    + writing.state().step(entry.get().step()).title().toLowerCase(java.util.Locale.ROOT)
-                    + " is taken back. " + reason.strip());
-        });
+        return pen.write(
+                projectId,
+                entryId,
+                writing -> writing.state()
+                        .entry(of)
+                        .filter(LogChanges::isTakeable)
+                        .filter(entry -> !writing.state().isTakenBack(of)
+                                && !writing.log().isClosed())
+                        .map(entry -> takeBack(writing, entryId, entry, reason))
+                        .orElseGet(() -> Said.refused("", "This entry cannot be taken back.")));
+    }
+
+    private static Said takeBack(Writing writing, UUID entryId, LogEntry entry, String reason) {
+        Optional<LogStep> hold =
+                entry.kind() == EntryKind.DONE ? writing.state().signedHoldAfter(entry.step()) : Optional.empty();
+        if (hold.isPresent()) {
+            return Said.refused(
+                    "",
+                    "Hold point " + hold.get().code()
+                            + " is signed: people have relied on this step. Correct its time, or reverse.");
+        }
+        if (isNoReason(reason)) {
+            return Said.refused("reason", "Write why, 1 to 300 characters. The entry stays in the log.");
+        }
+        writing.change(entryId, entry, EntryKind.TAKEN_BACK, null, reason.strip(), writing.now());
+        return Said.stored("an entry of " + title(writing, entry) + " is taken back. " + reason.strip());
     }
 
     private static boolean isTakeable(LogEntry entry) {

@@ -37,34 +37,36 @@ class LogHolds {
     }
 
     private Said sign(Writing writing, Signing signing) {
-        List<Refusal> refusals = new ArrayList<>();
         Instant at = writing.at(signing.at());
-        if (writing.log().isClosed()) {
-            refusals.add(Refusal.ofForm("This log is closed."));
-        } else if (writing.state().reversedAt().isPresent()) {
-            refusals.add(Refusal.ofForm("The work is being reversed; this hold point is not passed any more."));
-        } else {
-            writing.rules().against(signing.hold()).forEach(sentence -> refusals.add(Refusal.ofForm(sentence)));
-            if (!writing.state().unsigned(signing.hold()).contains(signing.part())
-                    && signing.part() != Hold.Part.INSPECTOR) {
-                refusals.add(new Refusal(
-                        "part",
-                        "The " + signing.part().words() + " has signed " + signing.hold()
-                                + " already, or is not asked to."));
-            }
-        }
+        List<Refusal> refusals = new ArrayList<>(ofTheHold(writing, signing));
         refusals.addAll(ofFields(writing, signing, at));
         if (!refusals.isEmpty()) {
             return Said.refused(refusals);
         }
-        writing.sign(
-                signing.entryId(),
-                signing.hold(),
-                new LogEntry.Signature(
-                        signing.part(), signing.name().strip(), signing.trade().strip()),
-                at);
+        LogEntry.Signature signature = new LogEntry.Signature(
+                signing.part(), signing.name().strip(), signing.trade().strip());
+        writing.sign(signing.entryId(), signing.hold(), signature, at);
         return Said.stored("hold point " + signing.hold() + " is signed by the "
                 + signing.part().words() + ", " + writing.clock(at) + ".");
+    }
+
+    private static List<Refusal> ofTheHold(Writing writing, Signing signing) {
+        if (writing.log().isClosed()) {
+            return List.of(Refusal.ofForm("This log is closed."));
+        }
+        if (writing.state().reversedAt().isPresent()) {
+            return List.of(Refusal.ofForm("The work is being reversed; this hold point is not passed any more."));
+        }
+        List<Refusal> refusals = new ArrayList<>();
+        writing.rules().against(signing.hold()).forEach(sentence -> refusals.add(Refusal.ofForm(sentence)));
+        boolean asked = writing.state().unsigned(signing.hold()).contains(signing.part());
+        if (!asked && signing.part() != Hold.Part.INSPECTOR) {
+            refusals.add(new Refusal(
+                    "part",
+                    "The " + signing.part().words() + " has signed " + signing.hold()
+                            + " already, or is not asked to."));
+        }
+        return refusals;
     }
 
     private static List<Refusal> ofFields(Writing writing, Signing signing, Instant at) {

@@ -17,6 +17,9 @@ import org.springframework.stereotype.Service;
 @Service
 class LogReversal {
 
+    private static final String NOTHING_TO_REVERSE =
+            "The power is not off: there is nothing to reverse. Move or cancel the window instead.";
+
     private final LogPen pen;
     private final Outages outages;
 
@@ -62,29 +65,19 @@ class LogReversal {
 
     private Said latest(Writing writing, Setting setting, LatestReversal latest) {
         OutageFacts window = outages.find(writing.log().windowId()).orElseThrow(NotFound::new);
-        String decideBy = ClockWords.of(
-                writing.at(latest.decideBy().toLocalTime()),
-                pen.zone(writing.log().branchId()));
-        if (latest.decideBy().toLocalDate().isBefore(window.day())
-                || writing.state().powerOffAt().isEmpty()
-                        && !latest.isPossibleFrom(window.day().atTime(window.start()))) {
+        String decideBy = writing.clock(writing.at(latest.decideBy().toLocalTime()));
+        boolean beforeTheStart = writing.state().powerOffAt().isEmpty()
+                && !latest.isPossibleFrom(window.day().atTime(window.start()));
+        if (beforeTheStart || latest.decideBy().toLocalDate().isBefore(window.day())) {
             return Said.refused(
                     "neededBy",
                     "The latest reversal (" + decideBy + ") lies before the start ("
-                            + ClockWords.of(
-                                    writing.at(window.start()),
-                                    pen.zone(writing.log().branchId()))
-                            + "). Not possible without a generator.");
+                            + writing.clock(writing.at(window.start())) + "). Not possible without a generator.");
         }
+        String reason = setting.reason().strip();
         writing.about(
-                setting.entryId(),
-                "1",
-                EntryKind.REVERSAL_TIME,
-                ReversalTime.written(latest),
-                setting.reason().strip(),
-                writing.now());
-        return Said.stored(
-                "the latest reversal is " + decideBy + ". " + setting.reason().strip());
+                setting.entryId(), "1", EntryKind.REVERSAL_TIME, ReversalTime.written(latest), reason, writing.now());
+        return Said.stored("the latest reversal is " + decideBy + ". " + reason);
     }
 
     private static int or(@Nullable Integer minutes, int usual) {
@@ -98,19 +91,13 @@ class LogReversal {
             if (writing.log().isClosed()
                     || state.powerOffAt().isEmpty()
                     || state.powerOnAt().isPresent()) {
-                return Said.refused(
-                        "", "The power is not off: there is nothing to reverse. Move or cancel the window instead.");
+                return Said.refused("", NOTHING_TO_REVERSE);
             }
             if (state.reversedAt().isPresent()) {
                 return Said.stored("");
             }
-            writing.about(
-                    entryId,
-                    state.current().map(LogStep::code).orElse(Procedure.LAST),
-                    EntryKind.REVERSE,
-                    null,
-                    null,
-                    writing.now());
+            String step = state.current().map(LogStep::code).orElse(Procedure.LAST);
+            writing.about(entryId, step, EntryKind.REVERSE, null, null, writing.now());
             return Said.stored("reversed, " + writing.clock(writing.now()) + ".");
         });
     }

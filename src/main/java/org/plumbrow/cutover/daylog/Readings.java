@@ -31,24 +31,49 @@ record Readings(Service service, boolean generator, boolean milk) {
 
     private static final double TANK_LIMIT_F = 45;
 
+    private static final List<Asked> ARRAY_ASKED = List.of(
+            Asked.choice(
+                    ARRAY,
+                    "How the array is left",
+                    true,
+                    List.of(
+                            new Option("LOCKED_OPEN", "Locked open"),
+                            new Option("TESTED", "Tested with the utility's permission"))),
+            Asked.number(
+                    "stop-s",
+                    "Output stops after the disconnect opens",
+                    "seconds, at most 2; only when tested",
+                    new Range(0, 600, "s"),
+                    false,
+                    seconds -> seconds > 2
+                            ? "%.1f s is more than 2 s. Leave the array locked open.".formatted(seconds)
+                            : ""),
+            Asked.number(
+                    "return-min",
+                    "Output returns",
+                    "minutes, at least 5; only when tested",
+                    new Range(0, 120, "min"),
+                    false,
+                    minutes -> minutes < 5
+                            ? "%.1f min is less than 5 min. Leave the array locked open.".formatted(minutes)
+                            : ""));
+    private static final List<Asked> CONNECTIONS = List.of(
+            Asked.wholeNumber(LUGS, "Lugs torqued and marked", "how many", new Range(1, 500, "lugs"), true),
+            Asked.text(TORQUE, "Torque and tool", "for example 275 in·lb, tool 14, calibrated Jan 2027", true));
+    private static final List<Asked> LOCKS =
+            List.of(Asked.wholeNumber("locks", "Locks hung", "how many", new Range(1, 60, "locks"), true));
+
     List<Asked> of(String step) {
         return switch (step) {
             case "2" -> before();
             case "3" -> generator ? List.of(generatorRun()) : List.of();
-            case "5" -> List.of(Asked.wholeNumber("locks", "Locks hung", "how many", new Range(1, 60, "locks"), true));
+            case "5" -> LOCKS;
             case "6" -> absence();
-            case "7" ->
-                List.of(
-                        Asked.wholeNumber(LUGS, "Lugs torqued and marked", "how many", new Range(1, 500, "lugs"), true),
-                        Asked.text(
-                                TORQUE,
-                                "Torque and tool",
-                                "for example 275 in·lb, tool 14, calibrated Jan 2027",
-                                true));
+            case "7" -> CONNECTIONS;
             case "8" -> List.of(insulation());
             case "10" -> voltsAndRotation(true, " If it stays, the utility opens again.");
             case "11" -> milk ? List.of(tank()) : List.of();
-            case "13" -> array();
+            case "13" -> ARRAY_ASKED;
             case "14" -> voltsAndRotation(false, " If it stays, call the utility.");
             default -> List.of();
         };
@@ -180,35 +205,6 @@ record Readings(Service service, boolean generator, boolean milk) {
                         ? "%.0f °F is above 45 °F. Tell the farmer; the buyer's and inspector's rules decide."
                                 .formatted(degrees)
                         : "");
-    }
-
-    private static List<Asked> array() {
-        return List.of(
-                Asked.choice(
-                        ARRAY,
-                        "How the array is left",
-                        true,
-                        List.of(
-                                new Option("LOCKED_OPEN", "Locked open"),
-                                new Option("TESTED", "Tested with the utility's permission"))),
-                Asked.number(
-                        "stop-s",
-                        "Output stops after the disconnect opens",
-                        "seconds, at most 2; only when tested",
-                        new Range(0, 600, "s"),
-                        false,
-                        seconds -> seconds > 2
-                                ? "%.1f s is more than 2 s. Leave the array locked open.".formatted(seconds)
-                                : ""),
-                Asked.number(
-                        "return-min",
-                        "Output returns",
-                        "minutes, at least 5; only when tested",
-                        new Range(0, 120, "min"),
-                        false,
-                        minutes -> minutes < 5
-                                ? "%.1f min is less than 5 min. Leave the array locked open.".formatted(minutes)
-                                : ""));
     }
 
     /** The voltages and the rotation of one step. */
