@@ -54,17 +54,23 @@ public class ProjectStages {
      * @throws org.springframework.dao.OptimisticLockingFailureException at the end, if somebody moved it meanwhile
      */
     public void pass(UUID projectId, Stage next, LocalDate reachedOn, Actor by) {
+        pass(projectId, next, reachedOn, by, clock.instant());
+    }
+
+    /** As {@link #pass(UUID, Stage, LocalDate, Actor)} at a moment that the caller names: for the demo's past. */
+    public void pass(UUID projectId, Stage next, LocalDate reachedOn, Actor by, Instant at) {
         Project project = parts.project(projectId);
         Stage from = project.stage();
         project.reach(next);
-        record(project, next, reachedOn, by, false);
+        record(project, next, reachedOn, by, at, false);
         append(
                 project,
                 "gate.passed",
                 "Gate passed: " + Stage.wordsOf(from) + " to " + next.words() + ".",
                 from,
                 next,
-                by);
+                by,
+                at);
     }
 
     /** Back to an earlier stage, or to none; what was reached after it no longer holds, and stays on record. */
@@ -83,7 +89,8 @@ public class ProjectStages {
                 "Went back: " + Stage.wordsOf(from) + " to " + Stage.wordsOf(to) + ". Reason: " + reason,
                 from,
                 to,
-                by);
+                by,
+                clock.instant());
     }
 
     /** For a project brought in: every stage up to this one was reached before Plumbrow, without evidence here. */
@@ -92,7 +99,7 @@ public class ProjectStages {
         project.arriveAt(reached);
         for (Stage stage : Stage.values()) {
             if (stage.isReachedAt(reached)) {
-                record(project, stage, reachedOn, by, true);
+                record(project, stage, reachedOn, by, clock.instant(), true);
             }
         }
         append(
@@ -101,7 +108,8 @@ public class ProjectStages {
                 "Reached before Plumbrow: " + reached.words() + ", " + reachedOn + ". No evidence is kept here.",
                 null,
                 reached,
-                by);
+                by,
+                clock.instant());
     }
 
     /** When each stage was reached; the row of posts. */
@@ -125,7 +133,7 @@ public class ProjectStages {
     /** @param beforePlumbrow reached before the project was brought in: no evidence is kept here */
     public record Reached(LocalDate on, String byName, boolean beforePlumbrow) {}
 
-    private void record(Project project, Stage stage, LocalDate on, Actor by, boolean beforePlumbrow) {
+    private void record(Project project, Stage stage, LocalDate on, Actor by, Instant at, boolean beforePlumbrow) {
         jdbc.sql("""
                 insert into project_stage_reached (id, branch_id, project_id, stage, reached_on, at, by_name, before_plumbrow)
                 values (?, ?, ?, ?, ?, ?, ?, ?)
@@ -136,7 +144,7 @@ public class ProjectStages {
                         project.id(),
                         stage.name(),
                         on,
-                        utc(clock.instant()),
+                        utc(at),
                         by.name(),
                         beforePlumbrow)
                 .update();
@@ -152,11 +160,17 @@ public class ProjectStages {
     }
 
     private void append(
-            Project project, String kind, String sentence, @Nullable Stage from, @Nullable Stage to, Actor by) {
+            Project project,
+            String kind,
+            String sentence,
+            @Nullable Stage from,
+            @Nullable Stage to,
+            Actor by,
+            Instant at) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("stage.from", from == null ? "" : from.name());
         facts.put("stage.to", to == null ? "" : to.name());
-        journal.append(JournalEvent.of(project.id(), kind, sentence, facts), by, clock.instant());
+        journal.append(JournalEvent.of(project.id(), kind, sentence, facts), by, at);
         parts.flush();
         lines.refresh(project.id());
         events.publishEvent(new ProjectChanged(project.id(), project.branchId()));

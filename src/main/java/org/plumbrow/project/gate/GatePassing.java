@@ -54,7 +54,7 @@ public class GatePassing {
         Optional<Refusal> no = whyNot(gate).or(() -> whyNotOn(gate, reachedOn));
         if (no.isEmpty()) {
             door.passed(gate, reachedOn, by, at);
-            stages.pass(projectId, to, reachedOn, by);
+            stages.pass(projectId, to, reachedOn, by, at);
         }
         return no;
     }
