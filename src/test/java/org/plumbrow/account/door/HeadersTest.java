@@ -69,6 +69,7 @@ class HeadersTest {
 
     @Test
     void everyFileThatThePublicPagesNameIsThereForEverybody() throws Exception {
+        world.branch();
         MvcTestResult page = mvc.get().uri("/sign-in").exchange();
         var files = Jsoup.parse(page.getResponse().getContentAsString()).select("link[href], script[src]");
         assertThat(files).isNotEmpty();
