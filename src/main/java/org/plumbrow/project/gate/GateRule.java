@@ -3,8 +3,9 @@ package org.plumbrow.project.gate;
 import java.util.UUID;
 
 /**
- * Judges one computed item of a gate from the project's own data. A bean of the room that owns the data; at most one for
- * an item. Asked within the transaction in which the gate is looked at or passed.
+ * Judges one item of a gate from the project's own data. A bean of the room that owns the data; at most one for an item.
+ * Asked within the transaction in which the gate is looked at or passed. An item that is not computed is answered by hand
+ * as long as its rule cannot tell.
  */
 public interface GateRule {
 

@@ -26,16 +26,14 @@ class GateRules implements SmartInitializingSingleton {
         byItem = gathered(beans.orderedStream().toList());
     }
 
-    /** @throws IllegalStateException for a rule of an item that does not exist or is not computed, and for a second one */
+    /** @throws IllegalStateException for a rule of an item that does not exist, and for a second one */
     static Map<String, GateRule> gathered(Iterable<GateRule> rules) {
-        Set<String> computed = new HashSet<>();
-        ShippedItems.all().stream()
-                .filter(item -> item.asks(AnswerKind.COMPUTED))
-                .forEach(item -> computed.add(item.code()));
+        Set<String> known = new HashSet<>();
+        ShippedItems.all().forEach(item -> known.add(item.code()));
         Map<String, GateRule> byItem = new HashMap<>();
         for (GateRule rule : rules) {
-            if (!computed.contains(rule.item())) {
-                throw new IllegalStateException("no computed item " + rule.item() + " for " + rule);
+            if (!known.contains(rule.item())) {
+                throw new IllegalStateException("no item " + rule.item() + " for " + rule);
             }
             if (byItem.put(rule.item(), rule) != null) {
                 throw new IllegalStateException("two rules judge " + rule.item());
@@ -48,6 +46,8 @@ class GateRules implements SmartInitializingSingleton {
     @Nullable
     Finding check(AskedItem item, UUID projectId) {
         GateRule rule = byItem.get(item.code());
-        return rule == null || !item.asks(AnswerKind.COMPUTED) ? null : rule.check(projectId);
+        Finding finding = rule == null ? null : rule.check(projectId);
+        boolean byHand = finding instanceof Finding.CannotTell && !item.asks(AnswerKind.COMPUTED);
+        return byHand ? null : finding;
     }
 }

@@ -52,7 +52,7 @@ final class Judging {
         }
         boolean byHand = isByHand(asked, finding);
         List<AnswerKind> lacking = givenKinds(asked, byHand).stream()
-                .filter(kind -> answer.count(kind) < least(asked, kind))
+                .filter(kind -> !holds(finding, kind) && answer.count(kind) < least(asked, kind))
                 .toList();
         boolean handPapersLack =
                 byHand && (lacking.contains(AnswerKind.DOCUMENT) || lacking.contains(AnswerKind.SIGNATURE));
@@ -67,6 +67,11 @@ final class Judging {
             return notYet(asked, lacking, answer);
         }
         return new Verdict(ItemState.DONE, done(finding, answer), List.of());
+    }
+
+    /** Stands in the data of the room whose rule it is. */
+    private static boolean holds(@Nullable Finding finding, AnswerKind kind) {
+        return finding instanceof Finding.Recorded recorded && recorded.holds().contains(kind);
     }
 
     private static Verdict notYet(AskedItem asked, List<AnswerKind> lacking, AnswerRow answer) {
@@ -92,8 +97,8 @@ final class Judging {
     }
 
     private static String done(@Nullable Finding finding, AnswerRow answer) {
-        if (finding instanceof Finding.Satisfied satisfied) {
-            return satisfied.sentence();
+        if (finding instanceof Finding.Satisfied || finding instanceof Finding.Recorded) {
+            return finding.sentence();
         }
         boolean explained = answer.parts().stream()
                 .anyMatch(part ->
