@@ -153,17 +153,17 @@ create table wait_time (
     constraint wait_time_in_order check (0 <= least_days and least_days <= usual_days and usual_days <= most_days and most_days <= 2000)
 );
 
--- Half-days lost to rain, snow and mud in a month, by family of work; a month without a row loses none.
+-- Half-days lost to rain, snow and mud, January to December, by family of work.
 create table weather_loss (
-    branch_id       uuid   not null,
-    family          text   not null,
-    month           int    not null,
-    lost_half_days  double precision not null,
-    constraint weather_loss_key primary key (branch_id, family, month),
+    branch_id      uuid   not null,
+    family         text   not null,
+    version        bigint not null,
+    lost_half_days double precision[] not null,
+    constraint weather_loss_key primary key (branch_id, family),
     constraint weather_loss_branch foreign key (branch_id) references branch,
     constraint weather_loss_family check (family in ('GROUND', 'STRUCTURE', 'ROOF', 'ELECTRICAL')),
-    constraint weather_loss_month check (month between 1 and 12),
-    constraint weather_loss_amount check (lost_half_days between 0 and 40)
+    constraint weather_loss_months check (cardinality(lost_half_days) = 12),
+    constraint weather_loss_amount check (0 <= all (lost_half_days) and 40 >= all (lost_half_days))
 );
 
 select plumbrow_wall('utility');

@@ -5,7 +5,6 @@ import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
 
 import java.time.Clock;
-import java.time.Month;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +44,7 @@ public class BranchSettings {
     private static final String PERMIT_OFFICES =
             "select * from permit_office where branch_id = :branch order by name, id";
     private static final String WEATHER =
-            "select family, month, lost_half_days from weather_loss where branch_id = :branch";
+            "select family, version, lost_half_days from weather_loss where branch_id = :branch";
     /** Federal holidays are worked out from so many years ago to so many ahead. */
     private static final int YEARS_BACK = 2;
 
@@ -93,6 +92,11 @@ public class BranchSettings {
                 .findFirst();
     }
 
+    /** The utility of whichever of the visitor's branches has it. */
+    public Optional<UtilityFacts> utility(UUID utilityId) {
+        return branchOf("utility", utilityId).flatMap(branchId -> utility(branchId, utilityId));
+    }
+
     /** All permit offices, by name, those included that have ended; one query. */
     public List<PermitOfficeFacts> permitOffices(UUID branchId) {
         reading.mayRead(branchId);
@@ -103,6 +107,18 @@ public class BranchSettings {
         return permitOffices(branchId).stream()
                 .filter(office -> office.id().equals(officeId))
                 .findFirst();
+    }
+
+    /** The permit office of whichever of the visitor's branches has it. */
+    public Optional<PermitOfficeFacts> permitOffice(UUID officeId) {
+        return branchOf("permit_office", officeId).flatMap(branchId -> permitOffice(branchId, officeId));
+    }
+
+    private Optional<UUID> branchOf(String table, UUID id) {
+        return jdbc.sql("select branch_id from " + table + " where id = :id")
+                .param("id", id)
+                .query(UUID.class)
+                .optional();
     }
 
     public WeatherTable weather(UUID branchId) {
@@ -146,12 +162,14 @@ public class BranchSettings {
     }
 
     private WeatherTable losses(UUID branchId) {
-        Map<WeatherFamily, Map<Month, Double>> lost = new EnumMap<>(WeatherFamily.class);
+        Map<WeatherFamily, WeatherTable.Row> rows = new EnumMap<>(WeatherFamily.class);
         jdbc.sql(WEATHER).param("branch", branchId).query(row -> {
-            lost.computeIfAbsent(WeatherFamily.valueOf(row.getString("family")), family -> new EnumMap<>(Month.class))
-                    .put(Month.of(row.getInt("month")), row.getDouble("lost_half_days"));
+            Double[] months = (Double[]) row.getArray("lost_half_days").getArray();
+            rows.put(
+                    WeatherFamily.valueOf(row.getString("family")),
+                    new WeatherTable.Row(List.of(months), row.getLong("version")));
         });
-        return new WeatherTable(lost);
+        return new WeatherTable(rows);
     }
 
     private List<ClosedRow> closedDays(UUID branchId) {

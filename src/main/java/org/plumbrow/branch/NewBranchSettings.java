@@ -1,5 +1,6 @@
 package org.plumbrow.branch;
 
+import java.util.Arrays;
 import java.util.UUID;
 import org.plumbrow.account.BranchOpened;
 import org.plumbrow.calc.duration.ShippedTable;
@@ -49,6 +50,7 @@ class NewBranchSettings {
         rates(opened.branchId());
         fixedTimes(opened.branchId());
         waits(opened.branchId());
+        weather(opened.branchId());
         changes.happened(opened.branchId(), opened.by(), "the branch", "opened", "", "with the shipped settings");
     }
 
@@ -64,6 +66,15 @@ class NewBranchSettings {
                         hours.afternoonEnd(),
                         Travel.USUAL.speedMph(),
                         Travel.USUAL.roadFactor())
+                .update();
+    }
+
+    private void weather(UUID branchId) {
+        jdbc.sql("insert into weather_loss (branch_id, family, version, lost_half_days)"
+                        + " select ?, family, 0, array_fill(0::double precision, array[12]) from unnest(?) family")
+                .params(
+                        branchId,
+                        Arrays.stream(WeatherFamily.values()).map(Enum::name).toArray(String[]::new))
                 .update();
     }
 

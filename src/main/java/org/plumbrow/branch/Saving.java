@@ -15,8 +15,8 @@ import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
 
 /**
- * How a form of the settings is answered: made, or refused with 422 and every typed word kept, or with 409 and theirs
- * beside yours.
+ * How a form of the settings is answered: made; or refused with 422 and every typed word kept; or, where somebody else
+ * was faster, with 409 and theirs beside yours.
  */
 @Component
 public class Saving {
@@ -40,60 +40,66 @@ public class Saving {
      */
     public record Theirs(String thing, String action, long version, List<Written> fields) {}
 
-    /**
-     * Makes the change if the form holds no error.
-     *
-     * @param field at which the database's own refusal belongs; "" for the form as a whole
-     * @return true when the change was made; else the errors hold sentences and the answer is 422
-     */
-    public boolean made(BindingResult errors, HttpServletResponse response, String field, Change change) {
-        if (!errors.hasErrors()) {
+    /** @param again shows the form once more, with what was typed */
+    public Answer of(BindingResult errors, HttpServletResponse response, Supplier<String> again) {
+        return new Answer(errors, response, again);
+    }
+
+    /** One form that is being answered. */
+    public final class Answer {
+
+        private final BindingResult errors;
+        private final HttpServletResponse response;
+        private final Supplier<String> again;
+        private String refusedAt = "";
+
+        private Answer(BindingResult errors, HttpServletResponse response, Supplier<String> again) {
+            this.errors = errors;
+            this.response = response;
+            this.again = again;
+        }
+
+        /** The field at which a refusal of the database belongs. */
+        public Answer refusedAt(String field) {
+            refusedAt = field;
+            return this;
+        }
+
+        /** @param done what the person sees when the change was made */
+        public String make(Change change, Supplier<String> done) {
+            if (!errors.hasErrors()) {
+                tryIt(change);
+            }
+            if (errors.hasErrors()) {
+                response.setStatus(422);
+                return again.get();
+            }
+            return done.get();
+        }
+
+        /** As {@link #make(Change, Supplier)} for a form with a version; {@code yours} is asked only when it converted. */
+        public String make(
+                Change change,
+                Supplier<String> done,
+                Model model,
+                Supplier<List<Written>> yours,
+                Supplier<Theirs> theirs) {
+            try {
+                return make(change, done);
+            } catch (EditedMeanwhile | OptimisticLockingFailureException newer) {
+                response.setStatus(409);
+                Theirs now = theirs.get();
+                return new Conflict(now.thing(), now.action(), now.version(), Written.beside(now.fields(), yours.get()))
+                        .show(model);
+            }
+        }
+
+        private void tryIt(Change change) {
             try {
                 change.make().ifPresent(no -> no.putAt(errors));
             } catch (DataIntegrityViolationException refused) {
-                constraints.refusal(refused, field).putAt(errors);
+                constraints.refusal(refused, refusedAt).putAt(errors);
             }
         }
-        if (errors.hasErrors()) {
-            response.setStatus(422);
-        }
-        return !errors.hasErrors();
     }
-
-    /** Shows theirs beside yours, with 409; for a {@code catch} of {@link EditedMeanwhile} or of the optimistic lock. */
-    public String conflict(Theirs theirs, List<Written> yours, Model model, HttpServletResponse response) {
-        response.setStatus(409);
-        return new Conflict(theirs.thing(), theirs.action(), theirs.version(), Written.beside(theirs.fields(), yours))
-                .show(model);
-    }
-
-    /**
-     * As {@link #made}, and the whole answer of a form that carries a version.
-     *
-     * @param page the view that shows the form again
-     * @param yours the form's own fields, read only when they converted
-     * @param done where the person goes when the change was made
-     */
-    public String answer(Form form, String field, Change change) {
-        try {
-            return made(form.errors, form.response, field, change) ? form.done : form.page;
-        } catch (EditedMeanwhile | OptimisticLockingFailureException newer) {
-            return conflict(form.theirs.get(), form.yours.get(), form.model, form.response);
-        }
-    }
-
-    /**
-     * Everything that answering needs besides the change.
-     *
-     * @param page the view that shows the form again
-     * @param done where the person goes when the change was made
-     */
-    public record Form(
-            BindingResult errors,
-            Model model,
-            HttpServletResponse response,
-            String page,
-            String done,
-            Supplier<List<Written>> yours,
-            Supplier<Theirs> theirs) {}
 }

@@ -2,7 +2,9 @@ package org.plumbrow.branch;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.calc.calendar.Notice;
@@ -53,8 +55,20 @@ public record UtilityFacts(
      */
     public record Slot(UUID id, LocalTime from, LocalTime to, Optional<LocalTime> backBy) {
 
+        private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
+
         public LocalTime latestBack() {
             return backBy.orElse(to);
+        }
+
+        /** "9:00 am to 4:00 pm"; "off between 8:00 am and 10:00 am, back by 3:30 pm". */
+        public String words() {
+            return backBy.map(back -> "off between " + clock(from) + " and " + clock(to) + ", back by " + clock(back))
+                    .orElseGet(() -> clock(from) + " to " + clock(to));
+        }
+
+        private static String clock(LocalTime time) {
+            return time.equals(LocalTime.NOON) ? "noon" : CLOCK.format(time).toLowerCase(Locale.US);
         }
 
         /** Whether an outage that begins then and lasts so long lies within the slot. */

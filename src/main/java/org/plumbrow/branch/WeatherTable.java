@@ -1,10 +1,17 @@
 package org.plumbrow.branch;
 
 import java.time.Month;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 
-/** Half-days that rain, snow and mud take in a month, by family of work; what is not in the table loses none. */
-public record WeatherTable(Map<WeatherFamily, Map<Month, Double>> lostHalfDays) {
+/** Half-days that rain, snow and mud take in a month, by family of work; a family without a row loses none. */
+public record WeatherTable(Map<WeatherFamily, Row> rows) {
+
+    /** @param lostHalfDays January to December */
+    public record Row(List<Double> lostHalfDays, long version) {
+        private static final Row NONE = new Row(Collections.nCopies(12, 0.0), 0);
+    }
 
     /** No more than this share is ever planned as lost; the core's limit. */
     private static final double MOST = 0.9;
@@ -12,7 +19,15 @@ public record WeatherTable(Map<WeatherFamily, Map<Month, Double>> lostHalfDays) 
     private static final double WEEKS_A_MONTH = 365.25 / 7 / 12;
 
     public double lostHalfDays(WeatherFamily family, Month month) {
-        return lostHalfDays.getOrDefault(family, Map.of()).getOrDefault(month, 0.0);
+        return row(family).lostHalfDays.get(month.ordinal());
+    }
+
+    public long version(WeatherFamily family) {
+        return row(family).version;
+    }
+
+    private Row row(WeatherFamily family) {
+        return rows.getOrDefault(family, Row.NONE);
     }
 
     /**

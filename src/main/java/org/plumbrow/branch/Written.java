@@ -1,5 +1,6 @@
 package org.plumbrow.branch;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +25,12 @@ public record Written(String label, String name, String value, String words) {
     /** @param words of a value that people would not read as it is sent */
     public static Written of(String label, String name, @Nullable Object value, String words) {
         return new Written(label, name, value == null ? "" : value.toString(), words);
+    }
+
+    /** A figure as people write it: 45, not 45.0. */
+    public static BigDecimal figure(double figure) {
+        BigDecimal exact = BigDecimal.valueOf(figure).stripTrailingZeros();
+        return exact.scale() < 0 ? exact.setScale(0) : exact;
     }
 
     /** A field whose words are different now. */

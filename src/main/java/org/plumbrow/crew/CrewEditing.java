@@ -10,7 +10,6 @@ import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -24,21 +23,13 @@ public class CrewEditing {
     private final BranchPeople people;
     private final Access access;
     private final ChangeLog log;
-    private final ApplicationEventPublisher events;
 
-    CrewEditing(
-            CrewRows crews,
-            CrewAbsences absences,
-            BranchPeople people,
-            Access access,
-            ChangeLog log,
-            ApplicationEventPublisher events) {
+    CrewEditing(CrewRows crews, CrewAbsences absences, BranchPeople people, Access access, ChangeLog log) {
         this.crews = crews;
         this.absences = absences;
         this.people = people;
         this.access = access;
         this.log = log;
-        this.events = events;
     }
 
     /** @return what is wrong; empty when the crew is now there */
@@ -48,7 +39,6 @@ public class CrewEditing {
         if (wrong.isEmpty()) {
             crews.saveAndFlush(new Crew(newId, branchId, terms));
             log.changed(branchId, access.actor(), thing(terms.name()), List.of(), terms.written(lead(terms)));
-            events.publishEvent(new CrewsChanged(branchId));
         }
         return wrong;
     }
@@ -68,7 +58,6 @@ public class CrewEditing {
                     thing(before.name()),
                     before.written(lead(before)),
                     terms.written(lead(terms)));
-            events.publishEvent(new CrewsChanged(crew.branchId()));
         }
         return wrong;
     }
@@ -81,7 +70,6 @@ public class CrewEditing {
         }
         absences.saveAndFlush(new CrewAbsence(newId, crew, time));
         log.happened(crew.branchId(), access.actor(), thing(crew.name()), "Away", "", time.words());
-        events.publishEvent(new CrewsChanged(crew.branchId()));
         return Optional.empty();
     }
 
@@ -99,7 +87,6 @@ public class CrewEditing {
                 "Away",
                 absence.time().words(),
                 "");
-        events.publishEvent(new CrewsChanged(crew.branchId()));
         return absence.time();
     }
 

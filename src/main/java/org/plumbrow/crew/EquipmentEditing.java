@@ -9,7 +9,6 @@ import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -22,19 +21,12 @@ public class EquipmentEditing {
     private final MachineAbsences absences;
     private final Access access;
     private final ChangeLog log;
-    private final ApplicationEventPublisher events;
 
-    EquipmentEditing(
-            MachineRows machines,
-            MachineAbsences absences,
-            Access access,
-            ChangeLog log,
-            ApplicationEventPublisher events) {
+    EquipmentEditing(MachineRows machines, MachineAbsences absences, Access access, ChangeLog log) {
         this.machines = machines;
         this.absences = absences;
         this.access = access;
         this.log = log;
-        this.events = events;
     }
 
     /** @return what is wrong; empty when the machine is now there */
@@ -44,7 +36,6 @@ public class EquipmentEditing {
         if (wrong.isEmpty()) {
             machines.saveAndFlush(new Machine(newId, branchId, terms));
             log.changed(branchId, access.actor(), thing(terms.name()), List.of(), terms.written());
-            events.publishEvent(new CrewsChanged(branchId));
         }
         return wrong;
     }
@@ -59,7 +50,6 @@ public class EquipmentEditing {
             machine.become(terms);
             machines.saveAndFlush(machine);
             log.changed(machine.branchId(), access.actor(), thing(before.name()), before.written(), terms.written());
-            events.publishEvent(new CrewsChanged(machine.branchId()));
         }
         return wrong;
     }
@@ -72,7 +62,6 @@ public class EquipmentEditing {
         }
         absences.saveAndFlush(new MachineAbsence(newId, machine, time));
         log.happened(machine.branchId(), access.actor(), thing(machine.name()), "Away", "", time.words());
-        events.publishEvent(new CrewsChanged(machine.branchId()));
         return Optional.empty();
     }
 
@@ -90,7 +79,6 @@ public class EquipmentEditing {
                 "Away",
                 absence.time().words(),
                 "");
-        events.publishEvent(new CrewsChanged(machine.branchId()));
         return absence.time();
     }
 

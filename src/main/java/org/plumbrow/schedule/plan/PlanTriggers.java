@@ -10,7 +10,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 import org.plumbrow.branch.SettingsChanged;
-import org.plumbrow.crew.CrewsChanged;
 import org.plumbrow.database.BackgroundRuns;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.project.ProjectChanged;
@@ -41,13 +40,9 @@ class PlanTriggers {
         ask(change.branchId());
     }
 
+    /** Crews and shared machines are settings too: each change of theirs stands in the same log. */
     @EventListener
     void after(SettingsChanged change) {
-        ask(change.branchId());
-    }
-
-    @EventListener
-    void after(CrewsChanged change) {
         ask(change.branchId());
     }
 
