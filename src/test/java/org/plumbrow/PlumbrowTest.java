@@ -25,6 +25,7 @@ import org.springframework.test.context.TestExecutionListeners.MergeMode;
         properties = {
             "plumbrow.demo=false",
             "plumbrow.background.poll=500ms",
+            "plumbrow.background.heartbeat=2s",
             "spring.datasource.hikari.maximum-pool-size=8",
             "spring.datasource.hikari.minimum-idle=1"
         })
