@@ -5,36 +5,64 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.Skill;
 import org.plumbrow.calc.outage.CrewOffer;
 import org.plumbrow.calc.outage.CrewOffer.Busy;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.Projects;
+import org.plumbrow.schedule.CrewBooking;
+import org.plumbrow.schedule.PublishedPlan;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** Which crews could do a cutover, and when each is elsewhere: away, or at another cutover. */
+/** Which crews could do a cutover, and when each is elsewhere: away, booked in the published plan, at another cutover. */
 @Component
 class CrewCalendar {
 
     private final Crews crews;
+    private final PublishedPlan plan;
+    private final Projects projects;
     private final JdbcClient jdbc;
 
-    CrewCalendar(Crews crews, JdbcClient jdbc) {
+    CrewCalendar(Crews crews, PublishedPlan plan, Projects projects, JdbcClient jdbc) {
         this.crews = crews;
+        this.plan = plan;
+        this.projects = projects;
         this.jdbc = jdbc;
     }
 
     /** Crews with a licensed electrician, by name. What is booked for this very project does not count as elsewhere. */
     List<CrewOffer> offers(UUID branchId, UUID projectId, LocalDate from, LocalDate to) {
-        List<Elsewhere> cutovers = cutovers(branchId, projectId, from);
+        List<Elsewhere> elsewhere = new ArrayList<>(cutovers(branchId, projectId, from));
+        elsewhere.addAll(booked(branchId, projectId, from, to));
         return crews.crews(branchId, from).stream()
                 .filter(crew -> crew.skills().contains(Skill.ELECTRICIAN))
                 .filter(crew -> crew.until().map(last -> !last.isBefore(from)).orElse(true))
                 .sorted(Comparator.comparing(CrewFacts::name))
-                .map(crew -> new CrewOffer(crew.id().toString(), crew.name(), busy(crew, to, cutovers)))
+                .map(crew -> new CrewOffer(crew.id().toString(), crew.name(), busy(crew, to, elsewhere)))
+                .toList();
+    }
+
+    private List<Elsewhere> booked(UUID branchId, UUID projectId, LocalDate from, LocalDate to) {
+        List<CrewBooking> bookings = plan.bookings(branchId, HalfDay.morning(from), HalfDay.afternoon(to)).stream()
+                .filter(booking -> !booking.projectId().equals(projectId))
+                .toList();
+        Set<UUID> ids = bookings.stream().map(CrewBooking::projectId).collect(Collectors.toSet());
+        Map<UUID, String> names =
+                projects.factsUnchecked(ids).stream().collect(Collectors.toMap(ProjectFacts::id, ProjectFacts::name));
+        return bookings.stream()
+                .map(booking -> new Elsewhere(
+                        booking.crewId(),
+                        booking.first(),
+                        booking.last(),
+                        names.getOrDefault(booking.projectId(), "another job") + ", " + booking.words()))
                 .toList();
     }
 

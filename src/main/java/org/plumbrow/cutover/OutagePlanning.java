@@ -35,6 +35,7 @@ public class OutagePlanning {
     private final OutageWindows windows;
     private final WindowFinder finder;
     private final OutageNotices notices;
+    private final PlannedDay planned;
     private final Journal journal;
     private final ApplicationEventPublisher events;
     private final Clock clock;
@@ -46,6 +47,7 @@ public class OutagePlanning {
             OutageWindows windows,
             WindowFinder finder,
             OutageNotices notices,
+            PlannedDay planned,
             Journal journal,
             ApplicationEventPublisher events,
             Clock clock) {
@@ -55,6 +57,7 @@ public class OutagePlanning {
         this.windows = windows;
         this.finder = finder;
         this.notices = notices;
+        this.planned = planned;
         this.journal = journal;
         this.events = events;
         this.clock = clock;
@@ -99,6 +102,7 @@ public class OutagePlanning {
         OutageFacts facts = window.facts();
         if (tell) {
             notices.tell(project, null, facts, "");
+            planned.isTold(project, facts, access.actor());
         }
         journal(
                 facts,
@@ -117,6 +121,7 @@ public class OutagePlanning {
             windows.saveAndFlush(window);
             OutageFacts facts = window.facts();
             notices.tell(project, null, facts, "");
+            planned.isTold(project, facts, access.actor());
             journal(facts, "outage.booked", "Outage booked: " + when(facts) + ".", null);
             changed(project);
         }
@@ -151,6 +156,7 @@ public class OutagePlanning {
         OutageFacts facts = next.facts();
         if (from.state().isAnnounced()) {
             notices.tell(project, from, facts, reason);
+            planned.isTold(project, facts, access.actor());
         }
         journal(facts, "outage.moved", "Outage moved from " + when(from) + " to " + when(facts) + ". " + reason, from);
         changed(project);
@@ -171,6 +177,7 @@ public class OutagePlanning {
         windows.saveAndFlush(window);
         if (from.state().isAnnounced()) {
             notices.tell(project, from, null, reason.strip());
+            planned.isNoLongerTold(project, access.actor());
         }
         journal(from, "outage.cancelled", "Outage of " + when(from) + " cancelled. " + reason.strip(), null);
         changed(project);

@@ -18,6 +18,8 @@
             "project",
             "project :: gate",
             "crew",
+            "schedule",
+            "schedule :: activity",
             "calc",
             "calc :: outage",
             "calc :: electrical",

@@ -1,0 +1,157 @@
+package org.plumbrow.cutover.daylog;
+
+import java.sql.Timestamp;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.plumbrow.TestWorld;
+import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.database.BranchWall;
+import org.plumbrow.database.Ids;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.Projects;
+import org.plumbrow.project.Stage;
+import org.plumbrow.project.gate.GateRoad;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Projects of tests that go through the cutover have had an outage today, told weeks ago, with a whole day log. */
+@Component
+public class CutoverRoad implements GateRoad.Preparation {
+
+    private final TestWorld world;
+    private final Projects projects;
+    private final JdbcClient jdbc;
+    private final TransactionTemplate transaction;
+    private final Clock clock;
+    private final DayLogBook book;
+    private final LogSteps steps;
+    private final LogHolds holds;
+    private final LogReversal reversal;
+
+    CutoverRoad(
+            TestWorld world,
+            Projects projects,
+            JdbcClient jdbc,
+            TransactionTemplate transaction,
+            Clock clock,
+            DayLogBook book,
+            LogSteps steps,
+            LogHolds holds,
+            LogReversal reversal) {
+        this.world = world;
+        this.projects = projects;
+        this.jdbc = jdbc;
+        this.transaction = transaction;
+        this.clock = clock;
+        this.book = book;
+        this.steps = steps;
+        this.holds = holds;
+        this.reversal = reversal;
+    }
+
+    @Override
+    public Stage before() {
+        return Stage.CUTOVER;
+    }
+
+    @Override
+    public void prepare(TestBranch branch, UUID projectId) {
+        ProjectFacts project = world.as(branch.projectManager(), () -> projects.facts(projectId));
+        Integer live = BranchWall.everywhere(() -> transaction.execute(
+                status -> jdbc.sql("select count(*) from outage_window where project_id = ? and state <> 'CANCELLED'")
+                        .param(projectId)
+                        .query(Integer.class)
+                        .single()));
+        if (live != null && live == 0) {
+            window(project);
+            world.as(branch.projectManager(), () -> log(project));
+        }
+    }
+
+    private void window(ProjectFacts project) {
+        Instant now = clock.instant();
+        Timestamp told = Timestamp.from(now.minus(40, ChronoUnit.DAYS));
+        LocalDate today = LocalDate.ofInstant(now, java.time.ZoneId.of("America/New_York"));
+        BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> jdbc.sql("""
+                insert into outage_window (id, version, branch_id, project_id, day, start_time, outage_minutes, state,
+                    utility_told_at, utility_told_how, utility_confirmation, utility_confirmed_at, customer_told_at,
+                    customer_told_how, made_at, made_by)
+                values (:id, 0, :branch, :project, :day, '06:00', 90, 'NOTICE_GIVEN', :told, 'by letter', 'VE-1', :told, :told,
+                    'by letter', :told, 'Tamsin')
+                """)
+                .param("id", Ids.next())
+                .param("branch", project.branchId())
+                .param("project", project.id())
+                .param("day", today)
+                .param("told", told)
+                .update()));
+    }
+
+    private void log(ProjectFacts project) {
+        Service service = project.site().threePhase() ? Service.WYE_208_120 : Service.SINGLE_PHASE_120_240;
+        book.open(project.id(), service, "Tamsin");
+        reversal.latest(
+                project.id(), new LogReversal.Setting(Ids.next(), LocalTime.of(22, 0), null, null, null, "the night"));
+        Readings readings = new Readings(service, project.site().generator(), false);
+        for (ProcedureTable.Line line : ProcedureTable.LINES) {
+            if (line.isHold()) {
+                Hold hold = Hold.valueOf(line.code());
+                hold.parts()
+                        .forEach(part -> must(holds.sign(
+                                project.id(),
+                                new LogHolds.Signing(Ids.next(), hold, part, part.words(), "their trade", null))));
+            } else if (!line.code().equals(Procedure.GENERATOR_BACK)
+                    || project.site().generator()) {
+                must(steps.done(
+                        project.id(),
+                        new LogSteps.Work(Ids.next(), line.code(), usual(readings, line.code()), Set.of(), null)));
+            }
+        }
+        book.close(project.id());
+    }
+
+    static Map<String, String> usual(Readings readings, String step) {
+        Map<String, String> typed = new HashMap<>();
+        readings.of(step).stream()
+                .filter(Asked::required)
+                .forEach(asked -> typed.put(asked.quantity(), usual(readings, asked)));
+        return typed;
+    }
+
+    private static String usual(Readings readings, Asked asked) {
+        if (asked.isChoice()) {
+            return asked.choices().get(0).value();
+        }
+        if (asked.quantity().startsWith("dead-")) {
+            return "0";
+        }
+        return readings.service()
+                .pair(asked.quantity())
+                .map(pair ->
+                        Double.toString((pair.limits().aLeastV() + pair.limits().aMostV()) / 2))
+                .orElseGet(() -> other(asked));
+    }
+
+    private static String other(Asked asked) {
+        return switch (asked.quantity()) {
+            case Readings.INSULATION -> "550";
+            case Readings.LIVE_BEFORE, Readings.LIVE_AFTER -> "121";
+            default -> asked.isNumber() ? "6" : "275 in·lb";
+        };
+    }
+
+    private static void must(LogPen.Said said) {
+        if (!said.isStored()) {
+            throw new IllegalStateException(said.refusals().toString());
+        }
+    }
+}
