@@ -73,6 +73,28 @@ public record ActivityRow(
         return version >= 0;
     }
 
+    /** As it would be with that start settled: for a look at what it would do. */
+    public ActivityRow fixedAs(Pin wanted) {
+        return new ActivityRow(
+                id,
+                version,
+                projectId,
+                key,
+                code,
+                position,
+                words,
+                days,
+                counting,
+                people,
+                equipment,
+                dropped,
+                recorded,
+                doneWithStage,
+                recordedBy,
+                Optional.of(wanted),
+                pinnedBy);
+    }
+
     /** "Modules, array 2": the words with a capital, as the head of a row. */
     public String title() {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);

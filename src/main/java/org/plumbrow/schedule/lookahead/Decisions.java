@@ -106,7 +106,7 @@ final class Decisions {
             names.add(sheet.projectName(row.projectId()) + ", " + row.words());
             links.add(new Link(
                     "Move " + row.words() + " at " + sheet.projectName(row.projectId()),
-                    "/projects/" + row.projectId() + "/schedule/" + id));
+                    "/projects/" + row.projectId() + "/schedule/" + row.key()));
         }
         return new Decision(
                 "trouble",
@@ -119,8 +119,8 @@ final class Decisions {
     private Decision finding(PlanFinding finding) {
         List<Link> links = finding.activityId()
                 .map(rows::get)
-                .map(row -> List.of(new Link(
-                        "Open " + row.words(), "/projects/" + row.projectId() + "/schedule/" + row.activityId())))
+                .map(row -> List.of(
+                        new Link("Open " + row.words(), "/projects/" + row.projectId() + "/schedule/" + row.key())))
                 .orElse(List.of());
         return new Decision(finding.stopsPublishing() ? "trouble" : "risk", finding.sentence(), "", links);
     }

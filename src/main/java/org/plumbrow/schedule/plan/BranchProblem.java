@@ -38,6 +38,7 @@ import org.plumbrow.calc.planning.Work;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.JobActivities;
+import org.plumbrow.schedule.activity.Pin;
 import org.plumbrow.schedule.activity.Recorded;
 
 /**
@@ -71,6 +72,26 @@ public record BranchProblem(
             return HalfDay.morning(date);
         }
         return time.isBefore(hours.afternoonEnd()) ? HalfDay.afternoon(date) : HalfDay.morning(date.plusDays(1));
+    }
+
+    /** The same branch with that start settled. */
+    public BranchProblem fixing(UUID activityId, Pin pin) {
+        return new BranchProblem(
+                settings,
+                today,
+                jobs.stream()
+                        .map(job -> new JobActivities(
+                                job.project(),
+                                job.items().stream()
+                                        .map(item -> item.row().id().equals(activityId)
+                                                ? new JobActivities.Item(
+                                                        item.derived(),
+                                                        item.row().fixedAs(pin))
+                                                : item)
+                                        .toList()))
+                        .toList(),
+                crews,
+                equipment);
     }
 
     public PlanningProblem toCore() {

@@ -9,10 +9,15 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.plumbrow.calc.planning.Breach;
 import org.plumbrow.calc.planning.Finding;
+import org.plumbrow.calc.planning.Placement;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanCheck;
+import org.plumbrow.calc.planning.PlanWords;
 import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.PromiseOutcome;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.schedule.activity.ActivityRow;
+import org.plumbrow.schedule.activity.JobActivities;
 
 /**
  * A plan with what it was made from and what was found on the way, checked.
@@ -52,6 +57,51 @@ public record ComputedPlan(
                 MachineChoice.of(problem, plan, branch.equipment()),
                 findings(branch, plan),
                 PlanFingerprint.of(problem));
+    }
+
+    /** As a stored plan would be read, for comparing it with another one. */
+    PlanChanges.Snapshot snapshot(BranchProblem branch) {
+        PlanWords words = new PlanWords(problem);
+        List<PlannedRow> rows = new ArrayList<>();
+        for (JobActivities job : branch.jobs()) {
+            for (JobActivities.Item item : job.items()) {
+                plan.of(item.row().id().toString())
+                        .map(placement -> row(item.row(), placement, words))
+                        .ifPresent(rows::add);
+            }
+        }
+        return new PlanChanges.Snapshot(
+                rows, plan.promises().stream().map(ComputedPlan::promise).toList());
+    }
+
+    private static PlannedRow row(ActivityRow row, Placement placement, PlanWords words) {
+        return new PlannedRow(
+                row.id(),
+                row.projectId(),
+                row.key(),
+                row.code(),
+                row.words(),
+                row.position(),
+                row.equipment(),
+                row.isDone(),
+                row.pin().isPresent(),
+                placement.start(),
+                placement.finish(),
+                placement.crewId().map(UUID::fromString),
+                PlanWriting.kind(placement.bound()),
+                PlanWriting.activityOf(placement.bound()).map(UUID::fromString),
+                words.bound(placement.bound()));
+    }
+
+    private static PlannedPromise promise(PromiseOutcome outcome) {
+        return new PlannedPromise(
+                UUID.fromString(outcome.promise().projectId()),
+                outcome.promise().milestone(),
+                outcome.promise().date(),
+                outcome.finish(),
+                outcome.halfDaysLate(),
+                outcome.halfDaysSpare(),
+                outcome.bindingActivityId().map(UUID::fromString));
     }
 
     /** A plan that breaks a rule of its own. */

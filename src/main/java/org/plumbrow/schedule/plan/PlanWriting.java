@@ -139,7 +139,7 @@ class PlanWriting {
                 .toUpperCase(Locale.ROOT);
     }
 
-    private static Optional<String> activityOf(Bound bound) {
+    static Optional<String> activityOf(Bound bound) {
         if (bound instanceof Bound.After after) {
             return Optional.of(after.activityId());
         }

@@ -39,7 +39,7 @@ public record PlannedRow(
     }
 
     /** Whether it stands where the other one stood: same days, same crew. */
-    boolean standsAs(PlannedRow other) {
+    public boolean standsAs(PlannedRow other) {
         return start.equals(other.start) && finish.equals(other.finish) && crewId.equals(other.crewId);
     }
 }

@@ -1,0 +1,57 @@
+package org.plumbrow.schedule.plan;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.plumbrow.schedule.activity.Pin;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Computes what a change would do before anybody makes it. Nothing is stored. Callers have asked {@code Access}. */
+@Service
+@Transactional(readOnly = true)
+public class WhatIf {
+
+    private final PlanInputs inputs;
+
+    WhatIf(PlanInputs inputs) {
+        this.inputs = inputs;
+    }
+
+    /**
+     * What a settled start would do.
+     *
+     * @param changes against the same plan without it
+     * @param placed where the activity would stand; empty if nowhere
+     * @param findings what would be new that cannot hold
+     */
+    public record Outcome(PlanChanges changes, Optional<PlannedRow> placed, List<PlanFinding> findings) {}
+
+    public Outcome fixing(UUID branchId, UUID activityId, Pin pin) {
+        BranchProblem now = inputs.stored(branchId);
+        BranchProblem then = now.fixing(activityId, pin);
+        ComputedPlan without = ComputedPlan.of(now);
+        ComputedPlan with = ComputedPlan.of(then);
+        PlanChanges.Snapshot after = with.snapshot(then);
+        Set<String> known = new HashSet<>();
+        without.findings().forEach(finding -> known.add(finding.sentence()));
+        return new Outcome(
+                PlanChanges.between(without.snapshot(now), after, now.today()),
+                after.rows().stream()
+                        .filter(row -> row.activityId().equals(activityId))
+                        .findFirst(),
+                with.findings().stream()
+                        .filter(finding -> !known.contains(finding.sentence()))
+                        .toList());
+    }
+
+    /** Today's plan with this project in it, whether it is signed or not. @return what it does to its promise; empty without one */
+    public Optional<PlannedPromise> promiseOf(UUID projectId) {
+        BranchProblem branch = inputs.with(projectId);
+        return ComputedPlan.of(branch).snapshot(branch).promises().stream()
+                .filter(promise -> promise.projectId().equals(projectId))
+                .findFirst();
+    }
+}

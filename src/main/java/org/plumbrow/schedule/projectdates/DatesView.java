@@ -1,0 +1,35 @@
+package org.plumbrow.schedule.projectdates;
+
+import java.util.List;
+import java.util.Optional;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.schedule.plan.PlanHead;
+import org.plumbrow.schedule.plan.PlannedPromise;
+import org.plumbrow.schedule.plan.PlannedRow;
+
+/**
+ * The dates of a project.
+ *
+ * @param heading the answer: when it is on, and whether the promise holds
+ * @param published the plan whose dates these are; empty before the first
+ * @param draft a draft that moves a date of this project
+ * @param binding why the promised date is what it is, first cause first
+ * @param cause the same as a sentence
+ */
+record DatesView(
+        ProjectFacts project,
+        String heading,
+        List<ActivityView> activities,
+        Optional<PlanHead> published,
+        Optional<PlanHead> draft,
+        Optional<PlannedPromise> promise,
+        List<Link> binding,
+        String cause) {
+
+    /** A link of the chain. @param who crew or kind of wait @param finish its last day, as people write it */
+    record Link(String words, String finish) {
+        static Link of(PlannedRow row, String who, String finish) {
+            return new Link(who.isEmpty() ? row.words() : row.words() + ", " + who, finish);
+        }
+    }
+}
