@@ -178,7 +178,7 @@ create index project_duty_of_branch on project_duty (branch_id);
 select plumbrow_wall('project_duty');
 
 -- The customer's own data: rows of their own, so that a person can be forgotten without touching the journal.
--- A change ends a row and adds another; a journal line names the row, never what stands in it.
+-- A journal line names the row, never what stands in it; what a changed row was before is kept in project_was.
 create table project_customer (
     project_id uuid   primary key,
     version    bigint not null,
@@ -214,7 +214,7 @@ create index project_contact_of_project on project_contact (project_id, kind);
 create index project_contact_of_branch on project_contact (branch_id);
 select plumbrow_wall('project_contact');
 
--- What a name or an address was before it was changed: kept beside the journal for the same reason.
+-- What a name, an address or a contact was before it was changed: kept beside the journal for the same reason.
 create table project_was (
     id         uuid        primary key,
     branch_id  uuid        not null,
@@ -224,7 +224,7 @@ create table project_was (
     until      timestamptz not null,
     constraint project_was_branch foreign key (branch_id) references branch,
     constraint project_was_project foreign key (project_id) references project,
-    constraint project_was_known check (what in ('NAME', 'PLACE'))
+    constraint project_was_known check (what in ('NAME', 'PLACE', 'CONTACT'))
 );
 create index project_was_of_project on project_was (project_id);
 create index project_was_of_branch on project_was (branch_id);

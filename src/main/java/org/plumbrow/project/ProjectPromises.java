@@ -29,7 +29,7 @@ class ProjectPromises {
         this.journal = journal;
     }
 
-    void add(UUID projectId, UUID branchId, NewProject.NewPromise made, Actor by, Instant at) {
+    int add(UUID projectId, UUID branchId, NewProject.NewPromise made, Actor by, Instant at) {
         List<ProjectFacts.Promise> history = history(projectId);
         Optional<ProjectFacts.Promise> before = history.stream().findFirst();
         jdbc.sql("""
@@ -49,7 +49,7 @@ class ProjectPromises {
                 .param("at", OffsetDateTime.ofInstant(at, ZoneOffset.UTC))
                 .param("by", by.name())
                 .update();
-        journal.append(event(projectId, before, made), by, at);
+        return journal.append(event(projectId, before, made), by, at);
     }
 
     /** Newest first. */

@@ -9,7 +9,7 @@ import org.springframework.stereotype.Component;
 
 /** A new home, and an item that a designer may answer and that may not apply. */
 @Component
-class GateSamples implements RouteSamples {
+public class GateSamples implements RouteSamples {
 
     private final ProjectFixture projects;
     private final GateRoad road;
