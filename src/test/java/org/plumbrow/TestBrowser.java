@@ -48,11 +48,17 @@ public final class TestBrowser {
         form.select("input[name], textarea[name], select[name]").forEach(field -> {
             boolean unticked = field.attr("type").matches("checkbox|radio") && !field.hasAttr("checked");
             if (!unticked && !field.attr("type").equals("file")) {
-                fields.put(field.attr("name"), field.val());
+                fields.put(field.attr("name"), field.tagName().equals("select") ? chosen(field) : field.val());
             }
         });
         fields.putAll(filledIn);
         return post(action, fields);
+    }
+
+    private static String chosen(Element select) {
+        Element selected = select.selectFirst("option[selected]");
+        Element option = selected == null ? select.selectFirst("option") : selected;
+        return option == null ? "" : option.val();
     }
 
     /** Sends these fields, whatever the last page was. */

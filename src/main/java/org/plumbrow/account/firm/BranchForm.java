@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** A further branch. */
 record BranchForm(
         @NotBlank(message = "{account.branch.name.missing}") @Size(max = 120, message = "{account.name.long}") @Nullable
-        String branch,
+        String branchName,
 
         @NotBlank(message = "{account.branch.code.form}")
         @Pattern(regexp = "\\s*[A-Za-z]{2,6}\\s*", message = "{account.branch.code.form}")

@@ -64,7 +64,7 @@ class FirmBranches {
             return Optional.of(new Refusal("zone", "Choose the time zone of the branch."));
         }
         String code = String.valueOf(form.branchCode()).strip().toUpperCase(Locale.ROOT);
-        String name = String.valueOf(form.branch()).strip();
+        String name = String.valueOf(form.branchName()).strip();
         try {
             BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> {
                 branches.open(code, name, zone.get(), access.actor());

@@ -75,7 +75,7 @@ class FirmPages {
             return branchesPage(model);
         }
         String code = String.valueOf(form.branchCode()).strip().toUpperCase(Locale.ROOT);
-        Flash.done(next, form.branch() + " is open. Look over its settings, then invite its people.");
+        Flash.done(next, form.branchName() + " is open. Look over its settings, then invite its people.");
         next.addAttribute("branch", code);
         return "redirect:/you";
     }

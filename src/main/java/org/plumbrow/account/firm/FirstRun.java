@@ -152,7 +152,7 @@ public class FirstRun {
         Actor actor = new Actor(owner, name);
         UUID branch = branches.open(
                 String.valueOf(form.branchCode()).strip().toUpperCase(Locale.ROOT),
-                String.valueOf(form.branch()).strip(),
+                String.valueOf(form.branchName()).strip(),
                 zone,
                 actor);
         accounts.give(owner, branch, Set.of(Role.OWNER));

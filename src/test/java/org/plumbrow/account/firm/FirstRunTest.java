@@ -197,7 +197,7 @@ class FirstRunTest {
         return new HashMap<>(Map.of(
                 "code", code,
                 "firm", "Reedmace Solar",
-                "branch", "Quillback Valley",
+                "branchName", "Quillback Valley",
                 "branchCode", "qv",
                 "zone", "America/New_York",
                 "name", "Olwen",
