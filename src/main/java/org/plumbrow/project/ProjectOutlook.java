@@ -19,9 +19,11 @@ import org.springframework.transaction.annotation.Transactional;
 public class ProjectOutlook {
 
     private final JdbcClient jdbc;
+    private final Journal journal;
 
-    ProjectOutlook(JdbcClient jdbc) {
+    ProjectOutlook(JdbcClient jdbc, Journal journal) {
         this.jdbc = jdbc;
+        this.journal = journal;
     }
 
     /**
@@ -29,6 +31,7 @@ public class ProjectOutlook {
      * the promise and its tolerance.
      */
     public void planned(UUID projectId, @Nullable LocalDate on) {
+        journal.inTurn(projectId);
         jdbc.sql("""
                 update project_line
                    set planned_on = cast(:day as date),
@@ -43,6 +46,7 @@ public class ProjectOutlook {
      * @param by until when; null without a date
      */
     public void actsNext(UUID projectId, @Nullable String who, @Nullable String what, @Nullable LocalDate by) {
+        journal.inTurn(projectId);
         jdbc.sql("""
                 update project_line
                    set acts_next = cast(:who as text), acts_what = cast(:what as text), acts_by = cast(:day as date)
@@ -57,6 +61,7 @@ public class ProjectOutlook {
 
     /** How many items of the next gate are missing, of how many; nulls behind the last gate. */
     public void missing(UUID projectId, @Nullable Integer missing, @Nullable Integer of) {
+        journal.inTurn(projectId);
         jdbc.sql("""
                 update project_line set missing = cast(:missing as int), missing_of = cast(:of as int)
                  where project_id = :project
@@ -72,6 +77,7 @@ public class ProjectOutlook {
 
     /** All crews booked on the project from now on; replaces what was told before. */
     public void crews(UUID projectId, List<BookedCrew> crews) {
+        journal.inTurn(projectId);
         jdbc.sql("delete from project_line_crew where project_id = ?")
                 .param(projectId)
                 .update();

@@ -7,17 +7,20 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.database.Ids;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.Stage;
 import org.plumbrow.web.Actor;
 import org.plumbrow.web.EditedMeanwhile;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -25,21 +28,33 @@ import org.springframework.stereotype.Repository;
 @Repository
 class AnswerRows {
 
+    private static final String NEW = """
+            insert into gate_answer (id, branch_id, project_id, item, version, stand, words, kinds, unit, low, high, least,
+                                     required, safety, reason, stand_by, stand_at, waits_on, promised_on)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, cast(? as numeric), cast(? as numeric), ?, ?, ?, cast(? as text),
+                    cast(? as text), cast(? as timestamptz), cast(? as text), cast(? as date))
+            on conflict (project_id, item) do nothing
+            """;
+    private static final String CHANGED = """
+            update gate_answer
+               set version = ?, stand = ?, words = ?, kinds = ?, unit = ?, low = cast(? as numeric),
+                   high = cast(? as numeric), least = ?, required = ?, safety = ?, reason = cast(? as text),
+                   stand_by = cast(? as text), stand_at = cast(? as timestamptz), waits_on = cast(? as text),
+                   promised_on = cast(? as date)
+             where id = ? and version = ?
+            """;
+    private static final String PART = """
+            insert into gate_answer_part (id, branch_id, project_id, answer_id, kind, number, text, label, on_date,
+                                          evidence_id, note, at, by_person_id, by_name, since_version)
+            values (?, ?, ?, ?, ?, cast(? as numeric), ?, ?, cast(? as date), cast(? as uuid), ?, ?, cast(? as uuid), ?, ?)
+            """;
+
     private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
 
-    AnswerRows(JdbcClient jdbc) {
+    AnswerRows(JdbcClient jdbc, JdbcTemplate batches) {
         this.jdbc = jdbc;
-    }
-
-    /**
-     * Waits until it is this transaction's turn at the project: whoever changes anything of a gate does so one after the
-     * other, as the journal's lines do. What is read behind it is the newest.
-     */
-    void inTurn(UUID projectId) {
-        jdbc.sql("select lines from project_journal_head where project_id = ? for update")
-                .param(projectId)
-                .query(Integer.class)
-                .optional();
+        this.batches = batches;
     }
 
     /** What was answered at the items of these gates, by item; two queries. */
@@ -118,82 +133,101 @@ class AnswerRows {
     }
 
     /**
-     * Writes the row as it stands from now on, with its next version.
+     * Writes the rows as they stand from now on, each with its next version.
      *
-     * @throws EditedMeanwhile if somebody was faster
+     * @throws EditedMeanwhile if somebody was faster at one of them
      */
-    void write(UUID branchId, UUID projectId, AskedItem asked, AnswerRow to) {
-        long before = to.version() - 1;
-        String sql = before == 0 ? """
-                insert into gate_answer (id, version, branch_id, project_id, item, stand, words, kinds, unit, low, high, least,
-                                         required, safety, reason, stand_by, stand_at, waits_on, promised_on)
-                values (:id, :version, :branch, :project, :item, :stand, :words, :kinds, :unit, cast(:low as numeric),
-                        cast(:high as numeric), :least, :required, :safety, cast(:reason as text), cast(:standBy as text),
-                        cast(:standAt as timestamptz), cast(:waitsOn as text), cast(:promisedOn as date))
-                on conflict (project_id, item) do nothing
-                """ : """
-                update gate_answer
-                   set version = :version, stand = :stand, words = :words, kinds = :kinds, unit = :unit,
-                       low = cast(:low as numeric), high = cast(:high as numeric), least = :least, required = :required,
-                       safety = :safety, reason = cast(:reason as text), stand_by = cast(:standBy as text),
-                       stand_at = cast(:standAt as timestamptz), waits_on = cast(:waitsOn as text),
-                       promised_on = cast(:promisedOn as date)
-                 where id = :id and version = :version - 1
-                """;
-        JdbcClient.StatementSpec statement = jdbc.sql(sql)
-                .param("id", to.id())
-                .param("version", to.version())
-                .param("stand", to.stand().name())
-                .param("words", asked.words())
-                .param("kinds", AnswerKind.write(asked.kinds()))
-                .param("unit", asked.unit())
-                .param("low", asked.low())
-                .param("high", asked.high())
-                .param("least", asked.least())
-                .param("required", asked.required())
-                .param("safety", asked.safety())
-                .param("reason", to.reason())
-                .param("standBy", to.standBy())
-                .param("standAt", to.standAt() == null ? null : utc(to.standAt()))
-                .param("waitsOn", to.waitsOn())
-                .param("promisedOn", to.promisedOn());
-        if (before == 0) {
-            statement = statement
-                    .param("branch", branchId)
-                    .param("project", projectId)
-                    .param("item", asked.code());
-        }
-        if (statement.update() == 0) {
-            throw new EditedMeanwhile(before, to.version());
+    void write(UUID branchId, UUID projectId, List<Written> rows) {
+        List<Written> first = rows.stream().filter(row -> row.to.version() == 1).toList();
+        List<Written> again = rows.stream().filter(row -> row.to.version() > 1).toList();
+        checked(
+                first,
+                batches.batchUpdate(
+                        NEW,
+                        first.stream()
+                                .map(row -> added(branchId, projectId, row))
+                                .toList()));
+        checked(
+                again,
+                batches.batchUpdate(
+                        CHANGED, again.stream().map(AnswerRows::changed).toList()));
+    }
+
+    /** A row as it is to stand, and what is asked there. */
+    record Written(AskedItem asked, AnswerRow to) {}
+
+    private static void checked(List<Written> rows, int[] written) {
+        for (int n = 0; n < written.length; n++) {
+            if (written[n] == 0) {
+                long version = rows.get(n).to.version();
+                throw new EditedMeanwhile(version - 1, version);
+            }
         }
     }
 
-    void add(UUID branchId, UUID projectId, AnswerRow answer, Given given, Actor by, Instant at) {
+    private static Object[] added(UUID branchId, UUID projectId, Written row) {
+        return Stream.concat(Stream.of(row.to.id(), branchId, projectId, row.asked.code()), Arrays.stream(values(row)))
+                .toArray();
+    }
+
+    private static Object[] changed(Written row) {
+        return Stream.concat(Arrays.stream(values(row)), Stream.of(row.to.id(), row.to.version() - 1))
+                .toArray();
+    }
+
+    private static @Nullable Object[] values(Written row) {
+        AnswerRow to = row.to;
+        AskedItem asked = row.asked;
+        return new @Nullable Object[] {
+            to.version(),
+            to.stand().name(),
+            asked.words(),
+            AnswerKind.write(asked.kinds()),
+            asked.unit(),
+            asked.low(),
+            asked.high(),
+            asked.least(),
+            asked.required(),
+            asked.safety(),
+            to.reason(),
+            to.standBy(),
+            to.standAt() == null ? null : utc(to.standAt()),
+            to.waitsOn(),
+            to.promisedOn()
+        };
+    }
+
+    /** Adds the parts that somebody gave at these rows. */
+    void add(UUID branchId, UUID projectId, List<Part> parts, Actor by, Instant at) {
+        batches.batchUpdate(
+                PART,
+                parts.stream()
+                        .map(part -> values(branchId, projectId, part, by, at))
+                        .toList());
+    }
+
+    record Part(AnswerRow answer, Given given) {}
+
+    private static @Nullable Object[] values(UUID branchId, UUID projectId, Part part, Actor by, Instant at) {
+        Given given = part.given;
         Given.Read read = given instanceof Given.Read one ? one : null;
-        jdbc.sql("""
-                insert into gate_answer_part (id, branch_id, project_id, answer_id, kind, number, text, label, on_date,
-                                              evidence_id, note, at, by_person_id, by_name, since_version)
-                values (:id, :branch, :project, :answer, :kind, cast(:number as numeric), :text, :label,
-                        cast(:date as date), cast(:evidence as uuid), :note, :at, cast(:person as uuid), :name, :version)
-                """)
-                .param("id", Ids.next())
-                .param("branch", branchId)
-                .param("project", projectId)
-                .param("answer", answer.id())
-                .param("kind", given.kind().name())
-                .param("number", read == null ? null : read.value())
-                .param("text", read == null ? "" : read.text().strip())
-                .param("label", read == null ? "" : read.label().strip())
-                .param("date", given instanceof Given.OnDate on ? on.date() : null)
-                .param(
-                        "evidence",
-                        given instanceof Given.Kept kept ? kept.evidenceId().toString() : null)
-                .param("note", note(given))
-                .param("at", utc(at))
-                .param("person", by.personId() == null ? null : by.personId().toString())
-                .param("name", by.name())
-                .param("version", answer.version())
-                .update();
+        return new @Nullable Object[] {
+            Ids.next(),
+            branchId,
+            projectId,
+            part.answer.id(),
+            given.kind().name(),
+            read == null ? null : read.value(),
+            read == null ? "" : read.text().strip(),
+            read == null ? "" : read.label().strip(),
+            given instanceof Given.OnDate on ? on.date() : null,
+            given instanceof Given.Kept kept ? kept.evidenceId().toString() : null,
+            note(given),
+            utc(at),
+            by.personId() == null ? null : by.personId().toString(),
+            by.name(),
+            part.answer.version()
+        };
     }
 
     private static String note(Given given) {

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.evidence.EvidenceFacts;
 import org.plumbrow.project.Stage;
+import org.plumbrow.project.gate.GateDesk.Act;
 import org.plumbrow.project.gate.GateDesk.Turn;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.Actor;
@@ -81,15 +82,22 @@ public class GateAnswers {
                 return no;
             }
         }
-        for (ItemAnswer answer : answers) {
-            AskedItem item = turn.item(answer.item());
-            AnswerRow before = turn.row(item);
-            AnswerRow after = desk.write(turn, item, before, before.answered());
-            desk.give(turn, after, replaced(before, answer.parts()), answer.parts());
-            desk.line(turn, "gate.answered", item, after, GateLines.answered(asAsked(item, before), answer.parts()));
-        }
+        desk.make(turn, answers.stream().map(answer -> act(turn, answer)).toList());
         desk.told(projectId);
         return Optional.empty();
+    }
+
+    private static Act act(Turn turn, ItemAnswer answer) {
+        AskedItem item = turn.item(answer.item());
+        AnswerRow before = turn.row(item);
+        return new Act(
+                item,
+                before,
+                before.answered(),
+                replaced(before, answer.parts()),
+                answer.parts(),
+                "gate.answered",
+                GateLines.answered(asAsked(item, before), answer.parts()));
     }
 
     /** A branch manager lets an item go. Never a safety item. */
@@ -172,8 +180,7 @@ public class GateAnswers {
             String sentence,
             java.util.function.UnaryOperator<AnswerRow> act) {
         AnswerRow before = turn.row(item).seenAt(version);
-        AnswerRow after = desk.write(turn, item, before, act.apply(before));
-        desk.line(turn, kind, item, after, sentence);
+        desk.make(turn, List.of(new Act(item, before, act.apply(before), List.of(), List.of(), kind, sentence)));
         desk.told(turn.projectId());
         return Optional.empty();
     }
@@ -217,9 +224,17 @@ public class GateAnswers {
         if (no.isPresent()) {
             return no;
         }
-        AnswerRow after = desk.write(turn, item, AnswerRow.none(before.id()), before.reopened());
-        desk.end(before.parts(), after);
-        desk.line(turn, "gate.reopened", item, after, "Asked anew: “" + item.words() + "”. Reason: " + reason.strip());
+        // Without the row before: the words of now are asked.
+        desk.make(
+                turn,
+                List.of(new Act(
+                        item,
+                        AnswerRow.none(before.id()),
+                        before.reopened(),
+                        before.parts(),
+                        List.of(),
+                        "gate.reopened",
+                        "Asked anew: “" + item.words() + "”. Reason: " + reason.strip())));
         desk.told(projectId);
         return Optional.empty();
     }
@@ -241,12 +256,16 @@ public class GateAnswers {
         if (no.isPresent()) {
             return no;
         }
-        AnswerRow after = desk.write(turn, item, before, before.answered());
-        if (before.stand() == AnswerRow.Stand.ASKED) {
-            desk.end(parts(before, part -> part.since() == version), after);
+        boolean wasGiven = before.stand() == AnswerRow.Stand.ASKED;
+        AnswerRow after = before.answered();
+        List<AnswerPart> ended = wasGiven ? parts(before, part -> part.since() == version) : List.of();
+        desk.make(
+                turn,
+                List.of(new Act(
+                        item, before, after, ended, List.of(), "gate.undone", "Undone: “" + item.words() + "”.")));
+        if (wasGiven) {
             desk.revive(after, version);
         }
-        desk.line(turn, "gate.undone", item, after, "Undone: “" + item.words() + "”.");
         desk.told(projectId);
         return Optional.empty();
     }

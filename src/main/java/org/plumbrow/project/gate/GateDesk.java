@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.UUID;
 import org.plumbrow.database.Ids;
 import org.plumbrow.project.Journal;
@@ -65,38 +64,54 @@ class GateDesk {
     }
 
     Turn turn(UUID projectId, List<Stage> stages, Actor by, Instant at) {
-        rows.inTurn(projectId);
+        journal.inTurn(projectId);
         ProjectFacts facts = projects.factsUnchecked(projectId);
         return new Turn(facts, templates.asked(facts.branchId()), rows.of(projectId, stages), by, at);
     }
 
-    /** What stands from now on: with the words of now, unless an answer holds that was asked in other words. */
-    AnswerRow write(Turn turn, AskedItem item, AnswerRow before, AnswerRow after) {
-        AskedItem asked = before.asked() != null && !before.parts().isEmpty() ? before.asked() : item;
-        rows.write(turn.facts().branchId(), turn.projectId(), asked, after);
-        return after;
-    }
+    /**
+     * One act on one item.
+     *
+     * @param before the row whose words are kept as long as an answer holds
+     */
+    record Act(
+            AskedItem item,
+            AnswerRow before,
+            AnswerRow after,
+            List<AnswerPart> ended,
+            List<Given> given,
+            String kind,
+            String sentence) {
 
-    void give(Turn turn, AnswerRow after, List<AnswerPart> replaced, List<Given> parts) {
-        rows.end(replaced, after.version());
-        for (Given given : parts) {
-            rows.add(turn.facts().branchId(), turn.projectId(), after, given, turn.by(), turn.at());
+        private AskedItem asked() {
+            return before.asked() != null && !before.parts().isEmpty() ? before.asked() : item;
+        }
+
+        private JournalEvent line(UUID projectId) {
+            Map<String, String> facts = Map.of("item", item.code(), "version", Long.toString(after.version()));
+            return JournalEvent.of(projectId, kind, sentence, facts);
         }
     }
 
-    void end(List<AnswerPart> parts, AnswerRow after) {
-        rows.end(parts, after.version());
+    /** What stands from now on at these items, each with its line in the journal. */
+    void make(Turn turn, List<Act> acts) {
+        UUID branchId = turn.facts().branchId();
+        rows.write(
+                branchId,
+                turn.projectId(),
+                acts.stream()
+                        .map(act -> new AnswerRows.Written(act.asked(), act.after))
+                        .toList());
+        acts.forEach(act -> rows.end(act.ended, act.after.version()));
+        List<AnswerRows.Part> parts = acts.stream()
+                .flatMap(act -> act.given.stream().map(given -> new AnswerRows.Part(act.after, given)))
+                .toList();
+        rows.add(branchId, turn.projectId(), parts, turn.by(), turn.at());
+        journal.append(acts.stream().map(act -> act.line(turn.projectId())).toList(), turn.by(), turn.at());
     }
 
     void revive(AnswerRow after, long endedBy) {
         rows.revive(after.id(), endedBy);
-    }
-
-    void line(Turn turn, String kind, AskedItem item, AnswerRow after, String sentence) {
-        Map<String, String> facts = new TreeMap<>();
-        facts.put("item", item.code());
-        facts.put("version", Long.toString(after.version()));
-        journal.append(JournalEvent.of(turn.projectId(), kind, sentence, facts), turn.by(), turn.at());
     }
 
     void told(UUID projectId) {

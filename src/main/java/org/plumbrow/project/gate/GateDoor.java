@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.UUID;
+import org.plumbrow.project.Journal;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.project.Stage;
@@ -15,14 +16,14 @@ import org.springframework.stereotype.Component;
 @Component
 class GateDoor {
 
-    private final AnswerRows rows;
+    private final Journal journal;
     private final Projects projects;
     private final GateBook book;
     private final PassageRows passages;
     private final JdbcClient jdbc;
 
-    GateDoor(AnswerRows rows, Projects projects, GateBook book, PassageRows passages, JdbcClient jdbc) {
-        this.rows = rows;
+    GateDoor(Journal journal, Projects projects, GateBook book, PassageRows passages, JdbcClient jdbc) {
+        this.journal = journal;
         this.projects = projects;
         this.book = book;
         this.passages = passages;
@@ -34,7 +35,7 @@ class GateDoor {
     }
 
     ProjectFacts factsInTurn(UUID projectId) {
-        rows.inTurn(projectId);
+        journal.inTurn(projectId);
         return projects.factsUnchecked(projectId);
     }
 

@@ -99,7 +99,7 @@ class GateAnswersTest {
 
     private List<String> journal() {
         return manager(() -> transaction.execute(status -> jdbc.sql(
-                        "select kind || ': ' || sentence from project_journal where project_id = ? order by number")
+                        "select kind || ': ' || sentence from project_journal where project_id = ? and kind like 'gate.%' order by number")
                 .param(project)
                 .query(String.class)
                 .list()));
