@@ -49,7 +49,7 @@ final class DataFolder implements AutoCloseable {
             return new DataFolder(root, channel, lock);
         } catch (AccessDeniedException denied) {
             throw new ServerUnusable(
-                    "The data folder " + root + " cannot be written by " + System.getProperty("user.name") + ".",
+                    "The data folder " + root + " cannot be written by the user who starts the program.",
                     "Give it to that user, or name another folder with PLUMBROW_DATA_DIR.",
                     denied);
         } catch (IOException e) {
