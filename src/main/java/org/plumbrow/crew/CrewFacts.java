@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.plumbrow.calc.duration.Skill;
 
 /**
@@ -31,6 +32,15 @@ public record CrewFacts(
 
     public boolean worksOn(LocalDate date) {
         return !date.isBefore(from) && until.map(last -> !date.isAfter(last)).orElse(true);
+    }
+
+    /** The skills in the order in which a job needs them, as people read them. */
+    public String skillWords() {
+        return skills.stream().sorted().map(Skill::words).collect(Collectors.joining(", "));
+    }
+
+    public boolean hasEndedBy(LocalDate date) {
+        return until.map(date::isAfter).orElse(false);
     }
 
     public Optional<Away> awayOn(LocalDate date) {

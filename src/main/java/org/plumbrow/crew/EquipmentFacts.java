@@ -26,6 +26,10 @@ public record EquipmentFacts(
         return !date.isBefore(from) && until.map(last -> !date.isAfter(last)).orElse(true);
     }
 
+    public boolean hasGoneBy(LocalDate date) {
+        return until.map(date::isAfter).orElse(false);
+    }
+
     public Optional<Away> awayOn(LocalDate date) {
         return away.stream().filter(time -> time.holds(date)).findFirst();
     }
