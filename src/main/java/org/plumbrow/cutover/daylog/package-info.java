@@ -6,6 +6,8 @@
  * entries say). A hold point is never jumped: {@code HoldRules}.
  */
 @NullMarked
+@NamedInterface("daylog")
 package org.plumbrow.cutover.daylog;
 
 import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;

@@ -173,7 +173,12 @@ record ContractForm(
         return fields;
     }
 
+    /** A row that was not sent between others is a blank one. */
     private List<ArrayForm> rows() {
-        return arrays == null ? List.of() : arrays;
+        return arrays == null
+                ? List.of()
+                : arrays.stream()
+                        .map(row -> row == null ? ArrayForm.BLANK : row)
+                        .toList();
     }
 }

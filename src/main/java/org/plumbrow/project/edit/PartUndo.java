@@ -10,10 +10,12 @@ import org.plumbrow.project.JournalLine;
 import org.plumbrow.project.JournalReader;
 import org.plumbrow.project.JournalUndo;
 import org.plumbrow.project.PartFields;
+import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectCustomers;
 import org.plumbrow.project.ProjectEditing;
 import org.plumbrow.project.Projects;
 import org.plumbrow.web.Flash;
+import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.springframework.stereotype.Controller;
 import org.springframework.transaction.annotation.Transactional;
@@ -32,6 +34,7 @@ class PartUndo implements JournalUndo {
     private static final Set<String> KINDS =
             Set.of("project.contract", "project.people", "customer.added", "customer.changed", "customer.removed");
 
+    private final ProjectAccess access;
     private final JournalReader journal;
     private final ProjectEditing editing;
     private final ProjectCustomers customers;
@@ -39,11 +42,13 @@ class PartUndo implements JournalUndo {
     private final BranchPeople people;
 
     PartUndo(
+            ProjectAccess access,
             JournalReader journal,
             ProjectEditing editing,
             ProjectCustomers customers,
             Projects projects,
             BranchPeople people) {
+        this.access = access;
         this.journal = journal;
         this.editing = editing;
         this.customers = customers;
@@ -63,6 +68,7 @@ class PartUndo implements JournalUndo {
     @PostMapping("/projects/{projectId}/journal/{lineNumber}/undo")
     @Transactional
     public String undo(@PathVariable UUID projectId, @PathVariable int lineNumber, RedirectAttributes next) {
+        access.require(projectId, May.EDIT_PROJECT);
         JournalLine line = journal.line(projectId, lineNumber).orElseThrow(NotFound::new);
         if (action(line).isEmpty()) {
             throw new NotFound("an undo of " + line.kind());

@@ -66,8 +66,10 @@ record PeopleForm(@Nullable List<DutyForm> duties, @Nullable String version) {
                         () -> entered.refuse(at + "person", "Choose somebody of the branch."));
     }
 
+    /** A row that was not sent is a blank one. */
     private DutyForm row(Duty duty) {
-        return duties != null && duties.size() > duty.ordinal() ? duties.get(duty.ordinal()) : new DutyForm("", "");
+        DutyForm sent = duties != null && duties.size() > duty.ordinal() ? duties.get(duty.ordinal()) : null;
+        return sent == null ? new DutyForm("", "") : sent;
     }
 
     List<Written> written(Map<UUID, String> names) {
