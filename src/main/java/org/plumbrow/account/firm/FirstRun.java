@@ -76,8 +76,11 @@ public class FirstRun {
         this.demo = demo;
     }
 
-    /** Whether nobody can sign in yet. Once somebody can, the database is asked no more. */
+    /** Whether nobody can sign in yet, and no demo will change that. Once somebody can, the database is asked no more. */
     boolean isDue() {
+        if (demo) {
+            return false;
+        }
         if (!over) {
             over = accounts.anybody();
         }
@@ -86,7 +89,7 @@ public class FirstRun {
 
     @EventListener
     void showCode(ApplicationReadyEvent ready) {
-        if (!demo && isDue()) {
+        if (isDue()) {
             LOG.info(
                     "Nobody can sign in yet. Open {} and type the code {} within 30 minutes.",
                     ownAddress.of("/first-run"),

@@ -24,6 +24,7 @@ import org.plumbrow.web.Actor;
 import org.plumbrow.web.BranchCard;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
+import org.plumbrow.web.Refusal;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -86,6 +87,19 @@ class Invitations {
 
     /** @param link what the invited person opens; null when the account was there and the roles hold already */
     record Invited(String name, Optional<String> link) {}
+
+    /** @return why this address cannot be invited */
+    Optional<Refusal> refusal(InviteForm form) {
+        access.require(May.INVITE);
+        boolean ended = jdbc.sql("select exists (select 1 from person where email = ? and ended_at is not null)")
+                .param(Credentials.addressOf(String.valueOf(form.email())))
+                .query(Boolean.class)
+                .single();
+        return ended
+                ? Optional.of(new Refusal(
+                        "email", "The account with this address has ended. A firm owner can open it again."))
+                : Optional.empty();
+    }
 
     Invited invite(InviteForm form) {
         BranchCard branch = access.require(May.INVITE);

@@ -85,6 +85,9 @@ class PeoplePages {
             HttpServletResponse response,
             RedirectAttributes next) {
         access.require(May.INVITE);
+        if (!errors.hasErrors()) {
+            invitations.refusal(form).ifPresent(refused -> refused.putAt(errors));
+        }
         if (errors.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return inviteForm(model);

@@ -137,6 +137,23 @@ class LinksTest {
     }
 
     @Test
+    void anAddressWhoseAccountHasEndedIsNotInvited() {
+        jdbc.sql("update person set ended_at = now() where id = ?")
+                .param(branch.designer().personId())
+                .update();
+        manager.open("/people/invite");
+        var token = manager.page()
+                .selectFirst("form[action='/people/invite'] input[name=_csrf]")
+                .val();
+        Map<String, String> dov =
+                Map.of("name", "Dov", "email", branch.designer().email(), "roles", "DESIGNER", "_csrf", token);
+        assertThat(manager.post("/people/invite", dov))
+                .hasStatus(422)
+                .bodyText()
+                .contains("The account with this address has ended. A firm owner can open it again.");
+    }
+
+    @Test
     void whoHasAnAccountIsGivenTheRolesAtOnce() {
         TestBranch other = world.branch();
         manager.open("/people/invite");
