@@ -5,7 +5,11 @@ import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -34,7 +38,7 @@ public class PublishedPlan {
              where plan.state = 'PUBLISHED' and p.project_id = :project and not a.dropped
             """;
     private static final String BOOKED = """
-            select b.crew_id, b.project_id, b.activity_id, a.code, a.words, lower(b.half_days) as first,
+            select b.crew_id, b.project_id, b.activity_id, a.key, a.code, a.words, lower(b.half_days) as first,
                    upper(b.half_days) - 1 as last
               from crew_booking b join activity a on a.id = b.activity_id
              where b.half_days && int8range(:from, :to, '[]')
@@ -99,6 +103,30 @@ public class PublishedPlan {
                 .list();
     }
 
+    /** Where one crew is between two half-days, both included, by start. */
+    public List<CrewBooking> ofCrew(UUID crewId, HalfDay from, HalfDay to) {
+        return jdbc.sql(BOOKED + " and b.crew_id = :crew order by lower(b.half_days)")
+                .param("from", HalfDayNumber.of(from))
+                .param("to", HalfDayNumber.of(to))
+                .param("crew", crewId)
+                .query(PublishedPlan::booking)
+                .list();
+    }
+
+    /** The shared machines at these activities, by activity. */
+    public Map<UUID, List<UUID>> machinesAt(Collection<UUID> activityIds) {
+        Map<UUID, List<UUID>> machines = new HashMap<>();
+        if (!activityIds.isEmpty()) {
+            jdbc.sql("select distinct activity_id, equipment_id from equipment_booking where activity_id in (:ids)")
+                    .param("ids", activityIds)
+                    .query(row -> {
+                        machines.computeIfAbsent(row.getObject("activity_id", UUID.class), id -> new ArrayList<>())
+                                .add(row.getObject("equipment_id", UUID.class));
+                    });
+        }
+        return machines;
+    }
+
     /** The crews booked on a project between two days, both included. */
     public Set<UUID> crewsOn(UUID projectId, LocalDate from, LocalDate to) {
         return jdbc
@@ -122,6 +150,15 @@ public class PublishedPlan {
                 .map(Timestamp::toInstant);
     }
 
+    /** The number of the branch's published plan; 0 before the first. */
+    public int number(UUID branchId) {
+        return jdbc.sql("select number from plan where branch_id = ? and state = 'PUBLISHED'")
+                .param(branchId)
+                .query(Integer.class)
+                .optional()
+                .orElse(0);
+    }
+
     private static PlannedDates dates(ResultSet row, int number) throws SQLException {
         return new PlannedDates(
                 row.getObject("id", UUID.class),
@@ -140,6 +177,7 @@ public class PublishedPlan {
                 row.getObject("crew_id", UUID.class),
                 row.getObject("project_id", UUID.class),
                 row.getObject("activity_id", UUID.class),
+                row.getString("key"),
                 ActivityCode.valueOf(row.getString("code")),
                 row.getString("words"),
                 HalfDayNumber.at(row.getLong("first")),

@@ -30,6 +30,6 @@ class Landing {
         if (roles.contains(Role.PROJECT_MANAGER) || roles.contains(Role.DESIGNER)) {
             return "/projects";
         }
-        return roles.contains(Role.CREW_LEAD) ? "/crews" : "/you";
+        return roles.contains(Role.CREW_LEAD) ? "/crews/week" : "/you";
     }
 }

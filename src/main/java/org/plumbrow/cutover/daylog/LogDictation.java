@@ -72,8 +72,8 @@ public class LogDictation {
     private Map<String, String> usual(UUID projectId, String step) {
         var project = projects.factsUnchecked(projectId);
         var site = project.site();
-        Readings readings = new Readings(
-                service(projectId), site.generator(), site.has(org.plumbrow.project.SiteLoad.DAIRY));
+        Readings readings =
+                new Readings(service(projectId), site.generator(), site.has(org.plumbrow.project.SiteLoad.DAIRY));
         Map<String, String> typed = new HashMap<>();
         readings.of(step).stream()
                 .filter(Asked::required)
@@ -90,7 +90,8 @@ public class LogDictation {
         }
         return readings.service()
                 .pair(asked.quantity())
-                .map(pair -> "%.1f".formatted((pair.limits().aLeastV() + pair.limits().aMostV()) / 2))
+                .map(pair -> "%.1f"
+                        .formatted((pair.limits().aLeastV() + pair.limits().aMostV()) / 2))
                 .orElseGet(() -> usualWithoutLimits(asked));
     }
 

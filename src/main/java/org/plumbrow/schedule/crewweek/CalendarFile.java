@@ -2,9 +2,6 @@ package org.plumbrow.schedule.crewweek;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -37,20 +34,7 @@ final class CalendarFile {
             Instant end,
             String title,
             String place,
-            String notes) {
-
-        static Entry on(LocalDate day, LocalTime from, LocalTime to, ZoneId zone, Entry rest) {
-            return new Entry(
-                    rest.uid,
-                    rest.sequence,
-                    rest.changed,
-                    day.atTime(from).atZone(zone).toInstant(),
-                    day.atTime(to).atZone(zone).toInstant(),
-                    rest.title,
-                    rest.place,
-                    rest.notes);
-        }
-    }
+            String notes) {}
 
     /** @param name of the calendar, as a phone lists it */
     static byte[] of(String name, List<Entry> entries) {

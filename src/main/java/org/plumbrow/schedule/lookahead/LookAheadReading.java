@@ -110,6 +110,7 @@ class LookAheadReading {
                         booking.crewId(),
                         booking.projectId(),
                         booking.activityId(),
+                        booking.key(),
                         booking.code(),
                         booking.words(),
                         booking.first(),

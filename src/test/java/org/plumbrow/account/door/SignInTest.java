@@ -77,7 +77,7 @@ class SignInTest {
         assertThat(Landing.of(Set.of(Role.MANAGER, Role.CREW_LEAD))).isEqualTo("/look-ahead");
         assertThat(Landing.of(Set.of(Role.PROJECT_MANAGER))).isEqualTo("/projects");
         assertThat(Landing.of(Set.of(Role.DESIGNER))).isEqualTo("/projects");
-        assertThat(Landing.of(Set.of(Role.CREW_LEAD))).isEqualTo("/crews");
+        assertThat(Landing.of(Set.of(Role.CREW_LEAD))).isEqualTo("/crews/week");
         assertThat(Landing.of(Set.of())).isEqualTo("/you");
     }
 
