@@ -7,6 +7,7 @@ import java.io.UnsupportedEncodingException;
 import java.net.URI;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -21,7 +22,12 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
  */
 public final class TestBrowser {
 
+    private static final AtomicInteger NEXT = new AtomicInteger();
+
     private final MockMvcTester mvc;
+    /** Each browser sits somewhere else: misses are counted by source too. */
+    private final String source = "2001:db8::" + Integer.toHexString(NEXT.incrementAndGet());
+
     private final Map<String, Cookie> cookies = new LinkedHashMap<>();
     private Consumer<MockMvcRequestBuilder> always = request -> {};
     private MvcTestResult last;
@@ -76,6 +82,10 @@ public final class TestBrowser {
 
     private MvcTestResult send(MockMvcRequestBuilder request) {
         cookies.values().forEach(request::cookie);
+        request.with(asked -> {
+            asked.setRemoteAddr(source);
+            return asked;
+        });
         always.accept(request);
         last = request.exchange();
         for (Cookie cookie : last.getResponse().getCookies()) {

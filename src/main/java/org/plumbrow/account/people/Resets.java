@@ -35,7 +35,6 @@ import org.springframework.transaction.support.TransactionTemplate;
 class Resets {
 
     static final Duration LIFE = Duration.ofHours(1);
-    private static final int ASKED_IN_A_ROW = 5;
 
     private final JdbcClient jdbc;
     private final TransactionTemplate transaction;
@@ -74,8 +73,8 @@ class Resets {
     /** Sends a link if the address is known and did not ask five times already; says neither. */
     void ask(String typedEmail, String source) {
         String email = Credentials.addressOf(typedEmail);
-        boolean tooOften = tries.take(Subject.source(source)).isPresent()
-                || tries.take(new Subject("reset", email, ASKED_IN_A_ROW)).isPresent();
+        boolean tooOften = tries.take(Subject.linksFrom(source)).isPresent()
+                || tries.take(Subject.linksTo(email)).isPresent();
         if (!tooOften) {
             credentials
                     .ofAddress(email)

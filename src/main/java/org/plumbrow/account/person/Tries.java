@@ -21,7 +21,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Component
 public class Tries {
 
-    private static final Duration FORGOTTEN_AFTER = Duration.ofHours(24);
+    private static final Duration LOCKS_FORGOTTEN_AFTER = Duration.ofHours(24);
     private static final int LONGEST_LOCK_MIN = 60;
 
     private final JdbcClient jdbc;
@@ -35,19 +35,35 @@ public class Tries {
         this.clock = clock;
     }
 
-    /** What is being guarded, and how many misses lock it: an e-mail address five, a source address fifty. */
-    public record Subject(String kind, String value, int missesToLock) {
+    /**
+     * What is being guarded.
+     *
+     * @param missesToLock how many misses lock it
+     * @param within the time in which they count together
+     */
+    public record Subject(String kind, String value, int missesToLock, Duration within) {
 
         private static final int MISSES_OF_AN_ADDRESS = 5;
         private static final int MISSES_OF_A_SOURCE = 50;
+        private static final int LINKS_OF_A_SOURCE = 20;
 
         public static Subject address(String email) {
-            return new Subject("address", email, MISSES_OF_AN_ADDRESS);
+            return new Subject("address", email, MISSES_OF_AN_ADDRESS, Duration.ofHours(24));
         }
 
-        /** Where a request came from: an office behind one line shares it, hence more misses. */
+        /** Where a request came from: an office behind one line shares it, hence more misses and a shorter time. */
         public static Subject source(String ipAddress) {
-            return new Subject("source", ipAddress, MISSES_OF_A_SOURCE);
+            return new Subject("source", ipAddress, MISSES_OF_A_SOURCE, Duration.ofHours(1));
+        }
+
+        /** Who is sent links for a new password. */
+        public static Subject linksTo(String email) {
+            return new Subject("links-to", email, MISSES_OF_AN_ADDRESS, Duration.ofHours(24));
+        }
+
+        /** Where links for a new password are asked for. */
+        public static Subject linksFrom(String ipAddress) {
+            return new Subject("links-from", ipAddress, LINKS_OF_A_SOURCE, Duration.ofHours(1));
         }
 
         String key() {
@@ -55,7 +71,23 @@ public class Tries {
         }
     }
 
-    private record Stand(int misses, int locks, @Nullable OffsetDateTime lockedUntil, OffsetDateTime lastAt) {}
+    private record Stand(int misses, int locks, @Nullable OffsetDateTime lockedUntil, OffsetDateTime beganAt) {
+
+        boolean isLocked(OffsetDateTime now) {
+            return lockedUntil != null && lockedUntil.isAfter(now);
+        }
+
+        /** One miss more; the fifth (or whatever the subject bears) locks, each time for twice as long. */
+        Stand missedOnce(Subject subject, OffsetDateTime now) {
+            boolean fresh = misses == 0 || beganAt.isBefore(now.minus(subject.within));
+            boolean calm = lockedUntil == null || lockedUntil.isBefore(now.minus(LOCKS_FORGOTTEN_AFTER));
+            int counted = fresh ? 1 : misses + 1;
+            int earlierLocks = calm ? 0 : locks;
+            return counted >= subject.missesToLock
+                    ? new Stand(0, earlierLocks + 1, now.plusMinutes(lockMinutes(earlierLocks)), now)
+                    : new Stand(counted, earlierLocks, lockedUntil, fresh ? now : beganAt);
+        }
+    }
 
     /**
      * Counts a try.
@@ -63,31 +95,30 @@ public class Tries {
      * @return when the next one is heard, if this one is not
      */
     public Optional<Instant> take(Subject subject) {
-        Instant now = clock.instant();
-        Optional<Instant> locked = BranchWall.everywhere(
-                () -> ofItsOwn.execute(status -> lockedOrCounted(subject, now.atOffset(ZoneOffset.UTC))));
+        OffsetDateTime now = clock.instant().atOffset(ZoneOffset.UTC);
+        Optional<Instant> locked =
+                BranchWall.everywhere(() -> ofItsOwn.execute(status -> lockedOrCounted(subject, now)));
         return locked == null ? Optional.empty() : locked;
     }
 
     private Optional<Instant> lockedOrCounted(Subject subject, OffsetDateTime now) {
-        jdbc.sql("insert into sign_in_tries (subject, last_at) values (?, ?) on conflict do nothing")
-                .params(subject.key(), now)
+        jdbc.sql("insert into sign_in_tries (subject, began_at, last_at) values (?, ?, ?) on conflict do nothing")
+                .params(subject.key(), now, now)
                 .update();
         Stand stand = jdbc.sql(
-                        "select misses, locks, locked_until, last_at from sign_in_tries where subject = ? for update")
+                        "select misses, locks, locked_until, began_at from sign_in_tries where subject = ? for update")
                 .param(subject.key())
                 .query(Stand.class)
                 .single();
-        if (stand.lockedUntil != null && stand.lockedUntil.isAfter(now)) {
-            return Optional.of(stand.lockedUntil.toInstant());
+        if (stand.isLocked(now)) {
+            return Optional.ofNullable(stand.lockedUntil).map(OffsetDateTime::toInstant);
         }
-        boolean forgotten = stand.lastAt.isBefore(now.minus(FORGOTTEN_AFTER));
-        int misses = (forgotten ? 0 : stand.misses) + 1;
-        int locks = forgotten ? 0 : stand.locks;
-        boolean full = misses >= subject.missesToLock;
-        OffsetDateTime until = full ? now.plusMinutes(lockMinutes(locks)) : null;
-        jdbc.sql("update sign_in_tries set misses = ?, locks = ?, locked_until = ?, last_at = ? where subject = ?")
-                .params(full ? 0 : misses, full ? locks + 1 : locks, until, now, subject.key())
+        Stand next = stand.missedOnce(subject, now);
+        jdbc.sql("""
+                        update sign_in_tries set misses = ?, locks = ?, locked_until = ?, began_at = ?, last_at = ?
+                         where subject = ?
+                        """)
+                .params(next.misses, next.locks, next.lockedUntil, next.beganAt, now, subject.key())
                 .update();
         return Optional.empty();
     }
@@ -122,7 +153,9 @@ public class Tries {
     int forgetOld() {
         return jdbc.sql(
                         "delete from sign_in_tries where last_at < ? and (locked_until is null or locked_until < last_at + interval '1 hour')")
-                .param(clock.instant().minus(FORGOTTEN_AFTER).atOffset(ZoneOffset.UTC))
+                .param(clock.instant()
+                        .minus(LOCKS_FORGOTTEN_AFTER.multipliedBy(2))
+                        .atOffset(ZoneOffset.UTC))
                 .update();
     }
 }
