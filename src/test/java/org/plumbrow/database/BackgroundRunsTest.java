@@ -85,13 +85,13 @@ class BackgroundRunsTest {
     }
 
     @Test
-    void othersSeeTheProgressWhileItRuns() {
+    void othersSeeTheProgressWhileItRunsEvenInATransactionOfItsOwn() {
         CountDownLatch seen = new CountDownLatch(1);
-        UUID subject = WatchedWork.behaving(progress -> {
+        UUID subject = WatchedWork.behaving(progress -> inScope(() -> {
             progress.step(212, 480, "Placing 212 of 480 visits");
             wait(seen);
             return "All placed.";
-        });
+        }));
         UUID id = start(subject);
         await().atMost(SOON).until(() -> find(id).orElseThrow().done() == 212);
         Run run = find(id).orElseThrow();
@@ -237,6 +237,12 @@ class BackgroundRunsTest {
         Run run = over(id);
         assertThat(run.state()).isEqualTo(Run.State.FAILED);
         assertThat(run.outcome()).isEqualTo("Broken off by a fault of ours; it stands in the log under " + id + ".");
+    }
+
+    @Test
+    void workThatNobodyKnowsAnyMoreIsNotWaitedFor() {
+        UUID id = inBranch(() -> transaction.execute(status -> runs.start("given-up-work", branch, null, "Ines")));
+        assertThat(over(id).outcome()).isEqualTo("This release does not know the work \"given-up-work\".");
     }
 
     @Test

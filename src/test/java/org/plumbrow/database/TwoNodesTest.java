@@ -7,6 +7,7 @@ import com.github.kagkarlsson.scheduler.Scheduler;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -65,8 +66,10 @@ class TwoNodesTest {
 
     @AfterAll
     static void stopTheOther() {
-        other.close();
-        other = null;
+        if (other != null) {
+            other.close();
+            other = null;
+        }
     }
 
     @AfterEach
@@ -98,6 +101,26 @@ class TwoNodesTest {
         for (UUID id : asked) {
             assertThat(whenOver(branch, id).tries()).isEqualTo(1);
         }
+    }
+
+    @Test
+    void aNodeThatShutsDownHandsItsRunOver() {
+        UUID branch = world.branch().id();
+        AtomicInteger begun = new AtomicInteger();
+        scheduler.pause();
+        UUID id = start(branch, WatchedWork.behaving(progress -> {
+            if (begun.incrementAndGet() == 1) {
+                await().atMost(SOON).until(progress::isStopped);
+                return "Left off.";
+            }
+            return "Done by the one that stays.";
+        }));
+        await().atMost(SOON).until(() -> begun.get() == 1);
+        stopTheOther();
+        scheduler.resume();
+        Run run = whenOver(branch, id);
+        assertThat(run.state()).isEqualTo(Run.State.DONE);
+        assertThat(run.outcome()).isEqualTo("Done by the one that stays.");
     }
 
     @Test
