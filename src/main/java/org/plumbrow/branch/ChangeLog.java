@@ -4,6 +4,7 @@ import java.sql.Timestamp;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Actor;
 import org.springframework.context.ApplicationEventPublisher;
@@ -33,6 +34,15 @@ public class ChangeLog {
         this.jdbc = jdbc;
         this.clock = clock;
         this.events = events;
+    }
+
+    /** One line for a thing that was added, with all that it began with. */
+    public void added(UUID branchId, Actor by, String thing, List<Written> fields) {
+        String all = fields.stream()
+                .filter(field -> !field.words().isEmpty())
+                .map(field -> field.label() + ": " + field.words())
+                .collect(Collectors.joining("; "));
+        line(branchId, by, thing, new Written.Change("Added", "", all));
     }
 
     /**

@@ -38,7 +38,7 @@ public class CrewEditing {
         Optional<Refusal> wrong = check(branchId, terms, Optional.empty());
         if (wrong.isEmpty()) {
             crews.saveAndFlush(new Crew(newId, branchId, terms));
-            log.changed(branchId, access.actor(), thing(terms.name()), List.of(), terms.written(lead(terms)));
+            log.added(branchId, access.actor(), thing(terms.name()), terms.written(lead(terms)));
         }
         return wrong;
     }

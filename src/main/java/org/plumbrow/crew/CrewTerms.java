@@ -7,6 +7,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Written;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.duration.Skill;
 
 /**
@@ -36,7 +37,7 @@ public record CrewTerms(
                         order.stream().map(Skill::name).collect(Collectors.joining(",")),
                         order.stream().map(Skill::words).collect(Collectors.joining(", "))),
                 Written.of("Lead", "leadPersonId", leadPersonId, leadName),
-                Written.of("First day", "from", from),
-                Written.of("Last day", "until", until));
+                Written.of("First day", "from", from, DayWords.withYear(from)),
+                Written.of("Last day", "until", until, until == null ? "" : DayWords.withYear(until)));
     }
 }

@@ -1,6 +1,5 @@
 package org.plumbrow.crew;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.branch.ChangeLog;
@@ -35,7 +34,7 @@ public class EquipmentEditing {
         Optional<Refusal> wrong = check(terms);
         if (wrong.isEmpty()) {
             machines.saveAndFlush(new Machine(newId, branchId, terms));
-            log.changed(branchId, access.actor(), thing(terms.name()), List.of(), terms.written());
+            log.added(branchId, access.actor(), thing(terms.name()), terms.written());
         }
         return wrong;
     }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Written;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.duration.EquipmentKind;
 
 /**
@@ -21,7 +22,7 @@ public record EquipmentTerms(
         return List.of(
                 Written.of("Kind", "kind", kind, kind.words()),
                 Written.of("Name", "name", name),
-                Written.of("First day", "from", from),
-                Written.of("Last day", "until", until));
+                Written.of("First day", "from", from, DayWords.withYear(from)),
+                Written.of("Last day", "until", until, until == null ? "" : DayWords.withYear(until)));
     }
 }

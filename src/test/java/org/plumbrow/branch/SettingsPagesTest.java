@@ -213,6 +213,18 @@ class SettingsPagesTest {
     }
 
     @Test
+    void whatIsAddedIsOneLineOfTheLogWithAllThatItBeganWith() {
+        samples.permitOffice(branch, "Quillback County");
+        assertThat(get("/settings/changes").select("tbody tr").get(0).select("td").eachText())
+                .containsExactly(
+                        "Ines",
+                        "permit office Quillback County",
+                        "Added",
+                        "–",
+                        "Name: Quillback County; Code edition: NEC 2020");
+    }
+
+    @Test
     void aSecondUtilityOfTheSameNameIsRefusedByTheDatabaseInWordsAtItsField() {
         samples.utility(branch, "Valley Electric");
         MvcTestResult refused = post(

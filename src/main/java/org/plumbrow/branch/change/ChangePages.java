@@ -1,6 +1,8 @@
 package org.plumbrow.branch.change;
 
+import java.time.format.TextStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
@@ -39,6 +41,7 @@ class ChangePages {
         UUID branchId = access.require(May.CHANGE_SETTINGS).id();
         BranchFacts branch = settings.facts(branchId);
         model.addAttribute("branchFacts", branch);
+        model.addAttribute("zoneWords", branch.zone().getDisplayName(TextStyle.FULL, Locale.US));
         model.addAttribute(
                 "utilities",
                 settings.utilities(branchId).stream()

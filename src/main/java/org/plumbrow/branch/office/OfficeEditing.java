@@ -3,7 +3,6 @@ package org.plumbrow.branch.office;
 import java.sql.Types;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +10,7 @@ import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.ChangeLog;
 import org.plumbrow.branch.Days;
 import org.plumbrow.branch.PermitOfficeFacts;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
@@ -59,7 +59,7 @@ public class OfficeEditing {
     public void add(UUID newId, UUID branchId, OfficeTerms terms) {
         access.require(branchId, May.CHANGE_SETTINGS);
         with(terms, jdbc.sql(ADD)).param("id", newId).param("branch", branchId).update();
-        log.changed(branchId, access.actor(), thing(terms.name()), List.of(), terms.written());
+        log.added(branchId, access.actor(), thing(terms.name()), terms.written());
     }
 
     /** @throws EditedMeanwhile if somebody else changed it since that version */
@@ -117,8 +117,8 @@ public class OfficeEditing {
                 access.actor(),
                 thing(office.name()),
                 "Ended on",
-                office.endedOn().map(LocalDate::toString).orElse(""),
-                day == null ? "" : day.toString());
+                office.endedOn().map(DayWords::withYear).orElse(""),
+                day == null ? "" : DayWords.withYear(day));
     }
 
     private PermitOfficeFacts of(UUID branchId, UUID officeId) {

@@ -1,7 +1,9 @@
 package org.plumbrow.branch.place;
 
 import java.time.ZoneId;
+import java.time.format.TextStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchFacts.Yard;
@@ -18,7 +20,7 @@ public record PlaceTerms(String name, ZoneId zone, Optional<Yard> yard, Travel t
     List<Written> written() {
         return List.of(
                 Written.of("Name", "name", name),
-                Written.of("Time zone", "zone", zone),
+                Written.of("Time zone", "zone", zone, zone.getDisplayName(TextStyle.FULL, Locale.US)),
                 Written.of("Yard", "yardAddress", yard.map(Yard::address).orElse("")),
                 Written.of(
                         "Yard, latitude",

@@ -5,7 +5,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +12,7 @@ import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.ChangeLog;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.branch.UtilityFacts.Slot;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
@@ -63,7 +63,7 @@ public class UtilityEditing {
     public void add(UUID newId, UUID branchId, UtilityTerms terms) {
         access.require(branchId, May.CHANGE_SETTINGS);
         with(terms, jdbc.sql(ADD)).param("id", newId).param("branch", branchId).update();
-        log.changed(branchId, access.actor(), thing(terms.name()), List.of(), terms.written());
+        log.added(branchId, access.actor(), thing(terms.name()), terms.written());
     }
 
     /** @throws EditedMeanwhile if somebody else changed it since that version */
@@ -144,8 +144,8 @@ public class UtilityEditing {
                 access.actor(),
                 thing(utility.name()),
                 "Ended on",
-                utility.endedOn().map(LocalDate::toString).orElse(""),
-                day == null ? "" : day.toString());
+                utility.endedOn().map(DayWords::withYear).orElse(""),
+                day == null ? "" : DayWords.withYear(day));
     }
 
     private UtilityFacts of(UUID branchId, UUID utilityId) {
