@@ -215,7 +215,11 @@ class SettingsPagesTest {
     @Test
     void whatIsAddedIsOneLineOfTheLogWithAllThatItBeganWith() {
         samples.permitOffice(branch, "Quillback County");
-        assertThat(get("/settings/changes").select("tbody tr").get(0).select("td").eachText())
+        assertThat(get("/settings/changes")
+                        .select("tbody tr")
+                        .get(0)
+                        .select("td")
+                        .eachText())
                 .containsExactly(
                         "Ines",
                         "permit office Quillback County",
