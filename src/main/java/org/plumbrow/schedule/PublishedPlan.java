@@ -67,6 +67,17 @@ public class PublishedPlan {
                 .optional();
     }
 
+    /** What crews have to do on a project and what has no place in the published plan, in the order of the work. */
+    public List<String> crewWorkWithoutPlace(UUID projectId) {
+        return jdbc.sql("""
+                select a.words from activity a
+                 where a.project_id = ? and a.work = 'CREW' and not a.dropped and a.finished_on is null
+                   and not exists (select from planned_activity p join plan on plan.id = p.plan_id
+                                    where p.activity_id = a.id and plan.state = 'PUBLISHED')
+                 order by a.position
+                """).param(projectId).query(String.class).list();
+    }
+
     /** The day on which the milestone is planned to be reached; empty when it is not. */
     public Optional<LocalDate> day(UUID projectId, Milestone milestone) {
         return jdbc.sql("select max(finish_half_day) from (" + DATES + " and a.code in (:codes)) dates")

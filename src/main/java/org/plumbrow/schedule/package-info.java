@@ -19,6 +19,7 @@
             "branch",
             "evidence",
             "project",
+            "project :: gate",
             "crew",
             "calc",
             "calc :: calendar",
