@@ -1,0 +1,103 @@
+package org.plumbrow.demo;
+
+import java.time.Clock;
+import java.util.List;
+import org.plumbrow.account.Accounts;
+import org.plumbrow.database.BranchWall;
+import org.plumbrow.web.Access;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.context.SmartLifecycle;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Loads the demo into an empty database: in one transaction, before the first page is served. A database with anybody in
+ * it is left as it is.
+ */
+@Component
+@WithDemo
+class DemoLoader implements SmartLifecycle {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DemoLoader.class);
+    /** Any number that no other lock of the house uses: two nodes starting at once load it once. */
+    private static final long LOAD_ONCE = 7_455_102_338L;
+
+    private final Accounts accounts;
+    private final DemoPassword password;
+    private final DemoCast cast;
+    private final DemoSettings settings;
+    private final DemoProjects projects;
+    private final DemoRoad road;
+    private final DemoEpilogue epilogue;
+    private final TransactionTemplate transaction;
+    private final JdbcClient jdbc;
+    private final Access access;
+    private final Clock clock;
+    private boolean done;
+
+    DemoLoader(
+            Accounts accounts,
+            DemoPassword password,
+            DemoCast cast,
+            DemoSettings settings,
+            DemoProjects projects,
+            DemoRoad road,
+            DemoEpilogue epilogue,
+            TransactionTemplate transaction,
+            JdbcClient jdbc,
+            Access access,
+            Clock clock) {
+        this.accounts = accounts;
+        this.password = password;
+        this.cast = cast;
+        this.settings = settings;
+        this.projects = projects;
+        this.road = road;
+        this.epilogue = epilogue;
+        this.transaction = transaction;
+        this.jdbc = jdbc;
+        this.access = access;
+        this.clock = clock;
+    }
+
+    @Override
+    public void start() {
+        BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> {
+            jdbc.sql("select pg_advisory_xact_lock(?)").param(LOAD_ONCE).query((row, n) -> "").list();
+            if (!accounts.anybody()) {
+                load();
+            }
+        }));
+        done = true;
+    }
+
+    private void load() {
+        long begun = System.nanoTime();
+        LOG.info("Loading the made-up demo branch into the empty database; this happens once.");
+        Story story = Story.from(clock.instant());
+        DemoCast.Cast people = cast.enter(password.make());
+        DemoSettings.Places places = access.as(people.manager(), () -> settings.give(people, story));
+        List<DemoProjects.Told> told = projects.open(people, story, places);
+        told.forEach(each -> road.walk(each, people, story));
+        epilogue.tell(told, people, story);
+        LOG.info("The demo branch is there: {} projects, {} s.", told.size(), (System.nanoTime() - begun) / 1_000_000_000);
+    }
+
+    @Override
+    public void stop() {
+        done = false;
+    }
+
+    @Override
+    public boolean isRunning() {
+        return done;
+    }
+
+    /** Before the web server begins to answer. */
+    @Override
+    public int getPhase() {
+        return 0;
+    }
+}

@@ -1,0 +1,33 @@
+/**
+ * Demo: the made-up branch of {@code demo-seed/}, loaded into an empty database through the services that people use.
+ * <p>Start at {@code DemoLoader}. Rules: all of it or nothing, before the first page is served; every date counts from the
+ * day of the first start; pictures are drawn here and say "made up". Not there with {@code plumbrow.demo=false}.
+ */
+@NullMarked
+@ApplicationModule(
+        displayName = "Demo",
+        allowedDependencies = {
+            "database",
+            "web",
+            "account",
+            "branch",
+            "branch :: place",
+            "branch :: utility",
+            "branch :: office",
+            "branch :: weather",
+            "evidence",
+            "project",
+            "project :: gate",
+            "crew",
+            "schedule",
+            "cutover",
+            "cutover :: daylog",
+            "status",
+            "calc",
+            "calc :: calendar",
+            "calc :: duration"
+        })
+package org.plumbrow.demo;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
