@@ -33,8 +33,9 @@ class DemoCast {
 
     /**
      * @param people by name
+     * @param crews by name, filled when they are set up
      */
-    record Cast(UUID branchId, Map<String, UUID> people, Visitor manager) {
+    record Cast(UUID branchId, Map<String, UUID> people, Visitor manager, Map<String, UUID> crews) {
 
         Actor actor(String name) {
             return new Actor(people.get(name), name);
@@ -55,7 +56,7 @@ class DemoCast {
             accounts.give(person, branch, roles(row));
             people.put(row.text("name"), person);
         }
-        return new Cast(branch, people, visitors.find(people.get("Ines")).orElseThrow());
+        return new Cast(branch, people, visitors.find(people.get("Ines")).orElseThrow(), new LinkedHashMap<>());
     }
 
     private static Set<Role> roles(SeedRow row) {

@@ -1,5 +1,6 @@
 package org.plumbrow.demo;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
 import org.plumbrow.demo.DemoCast.Cast;
@@ -8,20 +9,26 @@ import org.plumbrow.project.ProjectCourse;
 import org.plumbrow.web.Access;
 import org.springframework.stereotype.Component;
 
-/** What stands at the end of the story: the jobs that do not go on. */
+/** What stands at the end of the story: the outages to come, and the jobs that do not go on. */
 @Component
 @WithDemo
 class DemoEpilogue {
 
     private final ProjectCourse course;
+    private final DemoCutovers cutovers;
     private final Access access;
 
-    DemoEpilogue(ProjectCourse course, Access access) {
+    DemoEpilogue(ProjectCourse course, DemoCutovers cutovers, Access access) {
         this.course = course;
+        this.cutovers = cutovers;
         this.access = access;
     }
 
     void tell(List<Told> projects, Cast cast, Story story) {
+        projects.forEach(told -> told.row()
+                .maybe("cutover_in_days")
+                .ifPresent(days -> cutovers.agree(
+                        told, cast, story, story.inDays(days), story.at(story.daysAgo(12), LocalTime.of(10, 0)))));
         projects.stream().filter(told -> told.row().has("standing")).forEach(told -> stand(told, cast));
     }
 

@@ -81,6 +81,7 @@ class DemoSettings {
         place.change(branch, now.version(), new PlaceTerms(now.name(), Story.VALLEY, Optional.of(YARD), Travel.USUAL));
         SeedRow.of("weather.csv").forEach(row -> lost(branch, row));
         Map<String, UUID> away = crews(cast, story);
+        cast.crews().putAll(away);
         away.putAll(machines(branch, story));
         SeedRow.of("absences.csv").forEach(row -> away(row, away.get(row.text("who")), story));
         return new Places(utilities(branch), offices(branch));
