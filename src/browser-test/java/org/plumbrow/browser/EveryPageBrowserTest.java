@@ -39,7 +39,8 @@ class EveryPageBrowserTest {
 
     private BrowserContext fresh(ColorScheme scheme, boolean script) {
         return Chromium.browser()
-                .newContext(new Browser.NewContextOptions().setColorScheme(scheme).setJavaScriptEnabled(script));
+                .newContext(
+                        new Browser.NewContextOptions().setColorScheme(scheme).setJavaScriptEnabled(script));
     }
 
     private void signIn(BrowserContext browser, String name) {
@@ -69,7 +70,8 @@ class EveryPageBrowserTest {
     @Test
     void theSignInPageIsAsItShouldBe() {
         try (BrowserContext browser = fresh(ColorScheme.DARK, true)) {
-            assertThat(new Walk(browser, base(), "nobody", new HashSet<>()).from("/sign-in")).isEmpty();
+            assertThat(new Walk(browser, base(), "nobody", new HashSet<>()).from("/sign-in"))
+                    .isEmpty();
         }
     }
 

@@ -51,8 +51,7 @@ class DemoCast {
         UUID branch = branches.open(BRANCH_CODE, "Quillback Valley", Story.VALLEY, Actor.named("Maren"));
         Map<String, UUID> people = new LinkedHashMap<>();
         for (SeedRow row : SeedRow.of("people.csv")) {
-            UUID person = accounts.open(
-                    new Accounts.NewAccount(row.text("name"), row.text("email"), password, true));
+            UUID person = accounts.open(new Accounts.NewAccount(row.text("name"), row.text("email"), password, true));
             accounts.give(person, branch, roles(row));
             people.put(row.text("name"), person);
         }

@@ -43,23 +43,40 @@ class DemoCutovers implements DemoChapter {
     /** A day to come, agreed by now. */
     void agree(Told told, Cast cast, Story story, LocalDate day, Instant agreed) {
         boolean farm = told.row().yes("generator");
-        StoryClock.at(agreed, () -> history.agreed(
-                told.id(),
-                new OutageChoice(day, LocalTime.of(9, 0), farm ? 95 : 75, cast.crews().get("Crew 4"), null, null),
+        StoryClock.at(
                 agreed,
-                (told.row().text("utility").startsWith("Valley") ? "VE-" : "MP-") + told.row().text("meter_number"),
-                cast.actor(told.row().text("project_manager"))));
+                () -> history.agreed(
+                        told.id(),
+                        new OutageChoice(
+                                day,
+                                LocalTime.of(9, 0),
+                                farm ? 95 : 75,
+                                cast.crews().get("Crew 4"),
+                                null,
+                                null),
+                        agreed,
+                        (told.row().text("utility").startsWith("Valley") ? "VE-" : "MP-")
+                                + told.row().text("meter_number"),
+                        cast.actor(told.row().text("project_manager"))));
     }
 
     private void tell(Told told, Cast cast, Story story, LocalDate day) {
         Instant arrival = story.at(day, ARRIVAL);
         String manager = told.row().text("project_manager");
-        asManager(cast, arrival, () -> log.open(
-                told.id(), manager, LocalTime.of(11, 45), "Power has to be back before the afternoon's work begins."));
+        asManager(
+                cast,
+                arrival,
+                () -> log.open(
+                        told.id(),
+                        manager,
+                        LocalTime.of(11, 45),
+                        "Power has to be back before the afternoon's work begins."));
         Instant last = arrival;
-        for (SeedRow row : SeedRow.of(told.row().yes("generator") ? "cutover-logs/gorse.csv" : "cutover-logs/chapel.csv")) {
+        for (SeedRow row :
+                SeedRow.of(told.row().yes("generator") ? "cutover-logs/gorse.csv" : "cutover-logs/chapel.csv")) {
             last = arrival.plusSeconds(60L * row.whole("end_min"));
-            List<String> names = row.parts("who", ";").stream().map(name -> cast(name, told)).toList();
+            List<String> names =
+                    row.parts("who", ";").stream().map(name -> cast(name, told)).toList();
             asManager(cast, last, () -> log.line(told.id(), row.text("step"), names, row.parts("trade", ";")));
         }
         asManager(cast, last.plusSeconds(600), () -> log.close(told.id()));
@@ -75,9 +92,11 @@ class DemoCutovers implements DemoChapter {
     }
 
     private void asManager(Cast cast, Instant at, Runnable work) {
-        StoryClock.at(at, () -> access.as(cast.manager(), () -> {
-            work.run();
-            return Boolean.TRUE;
-        }));
+        StoryClock.at(
+                at,
+                () -> access.as(cast.manager(), () -> {
+                    work.run();
+                    return Boolean.TRUE;
+                }));
     }
 }

@@ -65,7 +65,10 @@ class DemoLoader implements SmartLifecycle {
     @Override
     public void start() {
         BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> {
-            jdbc.sql("select pg_advisory_xact_lock(?)").param(LOAD_ONCE).query((row, n) -> "").list();
+            jdbc.sql("select pg_advisory_xact_lock(?)")
+                    .param(LOAD_ONCE)
+                    .query((row, n) -> "")
+                    .list();
             if (!accounts.anybody()) {
                 load();
             }
@@ -82,7 +85,10 @@ class DemoLoader implements SmartLifecycle {
         List<DemoProjects.Told> told = projects.open(people, story, places);
         told.forEach(each -> road.walk(each, people, story));
         epilogue.tell(told, people, story);
-        LOG.info("The demo branch is there: {} projects, {} s.", told.size(), (System.nanoTime() - begun) / 1_000_000_000);
+        LOG.info(
+                "The demo branch is there: {} projects, {} s.",
+                told.size(),
+                (System.nanoTime() - begun) / 1_000_000_000);
     }
 
     @Override

@@ -19,9 +19,9 @@ import org.springframework.stereotype.Component;
 class DemoPassword {
 
     private static final List<String> WORDS = List.of(
-            "alder", "barley", "bridge", "candle", "copper", "creek", "ember", "fallow", "fiddle", "gravel", "harbor", "hazel",
-            "ladder", "lantern", "meadow", "mitten", "orchard", "paddle", "pepper", "pocket", "quarry", "ribbon", "saddle",
-            "shovel", "sparrow", "thistle", "timber", "velvet", "walnut", "willow");
+            "alder", "barley", "bridge", "candle", "copper", "creek", "ember", "fallow", "fiddle", "gravel", "harbor",
+            "hazel", "ladder", "lantern", "meadow", "mitten", "orchard", "paddle", "pepper", "pocket", "quarry",
+            "ribbon", "saddle", "shovel", "sparrow", "thistle", "timber", "velvet", "walnut", "willow");
 
     private final Path file;
     private final String given;

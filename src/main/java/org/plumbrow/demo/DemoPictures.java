@@ -25,24 +25,44 @@ final class DemoPictures {
     private static final int HEIGHT = 480;
     /** Rows of five dots, top to bottom; only the letters that are needed. */
     private static final Map<Character, String> DOTS = Map.ofEntries(
-            Map.entry('A', "01110 10001 10001 11111 10001 10001 10001"), Map.entry('B', "11110 10001 11110 10001 10001 10001 11110"),
-            Map.entry('C', "01111 10000 10000 10000 10000 10000 01111"), Map.entry('D', "11110 10001 10001 10001 10001 10001 11110"),
-            Map.entry('E', "11111 10000 11110 10000 10000 10000 11111"), Map.entry('F', "11111 10000 11110 10000 10000 10000 10000"),
-            Map.entry('G', "01111 10000 10000 10011 10001 10001 01111"), Map.entry('H', "10001 10001 11111 10001 10001 10001 10001"),
-            Map.entry('I', "01110 00100 00100 00100 00100 00100 01110"), Map.entry('J', "00111 00010 00010 00010 10010 10010 01100"),
-            Map.entry('K', "10001 10010 11100 10010 10001 10001 10001"), Map.entry('L', "10000 10000 10000 10000 10000 10000 11111"),
-            Map.entry('M', "10001 11011 10101 10101 10001 10001 10001"), Map.entry('N', "10001 11001 10101 10011 10001 10001 10001"),
-            Map.entry('O', "01110 10001 10001 10001 10001 10001 01110"), Map.entry('P', "11110 10001 10001 11110 10000 10000 10000"),
-            Map.entry('Q', "01110 10001 10001 10001 10101 10010 01101"), Map.entry('R', "11110 10001 10001 11110 10100 10010 10001"),
-            Map.entry('S', "01111 10000 01110 00001 00001 00001 11110"), Map.entry('T', "11111 00100 00100 00100 00100 00100 00100"),
-            Map.entry('U', "10001 10001 10001 10001 10001 10001 01110"), Map.entry('V', "10001 10001 10001 10001 10001 01010 00100"),
-            Map.entry('W', "10001 10001 10001 10101 10101 11011 10001"), Map.entry('X', "10001 01010 00100 00100 01010 10001 10001"),
-            Map.entry('Y', "10001 10001 01010 00100 00100 00100 00100"), Map.entry('Z', "11111 00001 00010 00100 01000 10000 11111"));
+            Map.entry('A', "01110 10001 10001 11111 10001 10001 10001"),
+                    Map.entry('B', "11110 10001 11110 10001 10001 10001 11110"),
+            Map.entry('C', "01111 10000 10000 10000 10000 10000 01111"),
+                    Map.entry('D', "11110 10001 10001 10001 10001 10001 11110"),
+            Map.entry('E', "11111 10000 11110 10000 10000 10000 11111"),
+                    Map.entry('F', "11111 10000 11110 10000 10000 10000 10000"),
+            Map.entry('G', "01111 10000 10000 10011 10001 10001 01111"),
+                    Map.entry('H', "10001 10001 11111 10001 10001 10001 10001"),
+            Map.entry('I', "01110 00100 00100 00100 00100 00100 01110"),
+                    Map.entry('J', "00111 00010 00010 00010 10010 10010 01100"),
+            Map.entry('K', "10001 10010 11100 10010 10001 10001 10001"),
+                    Map.entry('L', "10000 10000 10000 10000 10000 10000 11111"),
+            Map.entry('M', "10001 11011 10101 10101 10001 10001 10001"),
+                    Map.entry('N', "10001 11001 10101 10011 10001 10001 10001"),
+            Map.entry('O', "01110 10001 10001 10001 10001 10001 01110"),
+                    Map.entry('P', "11110 10001 10001 11110 10000 10000 10000"),
+            Map.entry('Q', "01110 10001 10001 10001 10101 10010 01101"),
+                    Map.entry('R', "11110 10001 10001 11110 10100 10010 10001"),
+            Map.entry('S', "01111 10000 01110 00001 00001 00001 11110"),
+                    Map.entry('T', "11111 00100 00100 00100 00100 00100 00100"),
+            Map.entry('U', "10001 10001 10001 10001 10001 10001 01110"),
+                    Map.entry('V', "10001 10001 10001 10001 10001 01010 00100"),
+            Map.entry('W', "10001 10001 10001 10101 10101 11011 10001"),
+                    Map.entry('X', "10001 01010 00100 00100 01010 10001 10001"),
+            Map.entry('Y', "10001 10001 01010 00100 00100 00100 00100"),
+                    Map.entry('Z', "11111 00001 00010 00100 01000 10000 11111"));
+
+    /** A few dozen subjects; each is drawn once. */
+    private static final Map<String, byte[]> DRAWN = new java.util.concurrent.ConcurrentHashMap<>();
 
     private DemoPictures() {}
 
     /** A hill, a field and posts under a sky, differing by the subject, with the subject and "MADE UP" written on it. */
     static byte[] photo(String subject) {
+        return DRAWN.computeIfAbsent(subject, DemoPictures::draw);
+    }
+
+    private static byte[] draw(String subject) {
         BufferedImage picture = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = picture.createGraphics();
         pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -110,7 +130,8 @@ final class DemoPictures {
 
     /** A PDF of one page with a line of text (ISO 32000-1, Helvetica as one of the fonts every reader has). */
     static byte[] paper(String title) {
-        String text = "BT /F1 20 Tf 60 740 Td (" + title.replaceAll("[()\\\\]", "") + ") Tj 0 -36 Td (Made up for the demo branch.) Tj ET";
+        String text = "BT /F1 20 Tf 60 740 Td (" + title.replaceAll("[()\\\\]", "")
+                + ") Tj 0 -36 Td (Made up for the demo branch.) Tj ET";
         StringBuilder pdf = new StringBuilder("%PDF-1.4\n");
         int[] offsets = new int[6];
         String[] objects = {
@@ -129,7 +150,9 @@ final class DemoPictures {
         for (int i = 1; i <= 5; i++) {
             pdf.append("%010d 00000 n \n".formatted(offsets[i]));
         }
-        pdf.append("trailer\n<< /Size 6 /Root 1 0 R >>\nstartxref\n").append(table).append("\n%%EOF\n");
+        pdf.append("trailer\n<< /Size 6 /Root 1 0 R >>\nstartxref\n")
+                .append(table)
+                .append("\n%%EOF\n");
         return pdf.toString().getBytes(StandardCharsets.US_ASCII);
     }
 }

@@ -44,11 +44,15 @@ class DemoProjects {
         rows.sort(java.util.Comparator.comparing((SeedRow row) -> begun(row)).reversed());
         for (SeedRow row : rows) {
             LocalDate day = story.daysAgo(begun(row));
-            StoryClock.at(story.during(day, told.size()), () -> told.add(new Told(
-                    row.text("key"),
-                    register.openUnchecked(
-                            cast.branchId(), project(row, cast, story, places), cast.actor(row.text("project_manager"))),
-                    row)));
+            StoryClock.at(
+                    story.during(day, told.size()),
+                    () -> told.add(new Told(
+                            row.text("key"),
+                            register.openUnchecked(
+                                    cast.branchId(),
+                                    project(row, cast, story, places),
+                                    cast.actor(row.text("project_manager"))),
+                            row)));
         }
         return told;
     }
@@ -79,7 +83,8 @@ class DemoProjects {
     private static ProjectFacts.Site site(SeedRow row, DemoSettings.Places places) {
         Set<SiteLoad> loads = EnumSet.noneOf(SiteLoad.class);
         if (!row.text("loads").equals("none")) {
-            loads.add(SiteLoad.valueOf(row.text("loads").toUpperCase(Locale.ROOT).replace(' ', '_')));
+            loads.add(
+                    SiteLoad.valueOf(row.text("loads").toUpperCase(Locale.ROOT).replace(' ', '_')));
         }
         return new ProjectFacts.Site(
                 row.text("street"),

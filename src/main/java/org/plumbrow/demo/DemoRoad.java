@@ -135,7 +135,12 @@ class DemoRoad {
                 gates.viewUnchecked(told.id(), stage).missing().stream()
                         .filter(item -> !item.asked().safety())
                         .forEach(item -> refused(answers.waiveUnchecked(
-                                told.id(), item.code(), item.version(), "Agreed with the customer.", cast.actor("Ines"), at)));
+                                told.id(),
+                                item.code(),
+                                item.version(),
+                                "Agreed with the customer.",
+                                cast.actor("Ines"),
+                                at)));
                 refused(passing.passUnchecked(told.id(), stage, day, by, at));
             });
         }
@@ -170,21 +175,29 @@ class DemoRoad {
             double share = 0.3 + 0.4 * random.nextDouble();
             if (low != null && high != null) {
                 BigDecimal width = high.subtract(low);
-                return low.add(width.multiply(BigDecimal.valueOf(share))).setScale(1, RoundingMode.HALF_UP).min(high).max(low);
+                return low.add(width.multiply(BigDecimal.valueOf(share)))
+                        .setScale(1, RoundingMode.HALF_UP)
+                        .min(high)
+                        .max(low);
             }
             if (low != null) {
                 return low.multiply(BigDecimal.valueOf(2)).max(low);
             }
-            return high == null ? BigDecimal.valueOf(12) : high.multiply(BigDecimal.valueOf(share)).setScale(2, RoundingMode.HALF_UP);
+            return high == null
+                    ? BigDecimal.valueOf(12)
+                    : high.multiply(BigDecimal.valueOf(share)).setScale(2, RoundingMode.HALF_UP);
         }
 
         private List<Given> photos(AskedItem asked, Actor by) {
             List<Given> photos = new ArrayList<>();
             for (int n = 1; n <= Math.max(1, asked.least()); n++) {
-                photos.add(Given.photo(kept("photo " + n % 4, new Upload(
-                        stage.name().toLowerCase(Locale.ROOT) + "-" + n + ".jpg",
-                        DemoPictures.photo(stage.words() + " " + (char) ('A' + n % 4)),
-                        asked.words()), by)));
+                photos.add(Given.photo(kept(
+                        "photo " + n % 4,
+                        new Upload(
+                                stage.name().toLowerCase(Locale.ROOT) + "-" + n + ".jpg",
+                                DemoPictures.photo(stage.words() + " " + (char) ('A' + n % 4)),
+                                asked.words()),
+                        by)));
             }
             return photos;
         }
@@ -192,18 +205,19 @@ class DemoRoad {
         private UUID document(AskedItem asked, Actor by) {
             return kept(
                     "document " + asked.code(),
-                    new Upload(asked.code().replace('.', '-') + ".pdf", DemoPictures.paper(asked.words()), asked.words()),
+                    new Upload(
+                            asked.code().replace('.', '-') + ".pdf", DemoPictures.paper(asked.words()), asked.words()),
                     by);
         }
 
         private UUID kept(String once, Upload upload, Actor by) {
-            return papers.computeIfAbsent(
-                    once, key -> id(evidence.keep(facts.branchId(), told.id(), upload, by)));
+            return papers.computeIfAbsent(once, key -> id(evidence.keep(facts.branchId(), told.id(), upload, by)));
         }
 
         private UUID signature(AskedItem asked, Actor by) {
             String trade = asked.duty().words();
-            return id(evidence.sign(facts.branchId(), told.id(), new NewSignature(by.name(), trade, asked.words(), null), by));
+            return id(evidence.sign(
+                    facts.branchId(), told.id(), new NewSignature(by.name(), trade, asked.words(), null), by));
         }
 
         private Actor actor(Duty duty) {

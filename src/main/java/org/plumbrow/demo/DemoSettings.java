@@ -90,7 +90,10 @@ class DemoSettings {
     private void lost(UUID branch, SeedRow row) {
         Map<Month, Double> lost = new EnumMap<>(Month.class);
         for (Month month : Month.values()) {
-            lost.put(month, row.figure(month.name().substring(0, 3).toLowerCase(java.util.Locale.ROOT)).doubleValue());
+            lost.put(
+                    month,
+                    row.figure(month.name().substring(0, 3).toLowerCase(java.util.Locale.ROOT))
+                            .doubleValue());
         }
         WeatherFamily family = WeatherFamily.valueOf(row.text("family"));
         weather.change(branch, family, settings.weather(branch).version(family), lost);
@@ -139,7 +142,8 @@ class DemoSettings {
     }
 
     private static Days days(String three) {
-        List<Integer> parts = Arrays.stream(three.split(";")).map(Integer::valueOf).toList();
+        List<Integer> parts =
+                Arrays.stream(three.split(";")).map(Integer::valueOf).toList();
         return new Days(parts.get(0), parts.get(1), parts.get(2));
     }
 
@@ -150,7 +154,12 @@ class DemoSettings {
             row.parts("skills", ";").forEach(skill -> skills.add(Skill.valueOf(skill)));
             UUID id = Ids.next();
             CrewTerms terms = new CrewTerms(
-                    row.text("name"), row.whole("size"), skills, cast.people().get(row.text("lead")), story.daysAgo(700), null);
+                    row.text("name"),
+                    row.whole("size"),
+                    skills,
+                    cast.people().get(row.text("lead")),
+                    story.daysAgo(700),
+                    null);
             refused(crews.add(id, cast.branchId(), terms));
             ids.put(row.text("name"), id);
         }
@@ -180,7 +189,10 @@ class DemoSettings {
                 Half.AFTERNOON,
                 AwayReason.valueOf(row.text("reason")),
                 row.text("note"));
-        refused(row.text("who").startsWith("Crew") ? crews.away(Ids.next(), id, time) : machines.away(Ids.next(), id, time));
+        refused(
+                row.text("who").startsWith("Crew")
+                        ? crews.away(Ids.next(), id, time)
+                        : machines.away(Ids.next(), id, time));
     }
 
     private static void refused(Optional<Refusal> no) {

@@ -13,7 +13,9 @@ public class LoopbackWithDemo implements EnvironmentPostProcessor {
     public void postProcessEnvironment(ConfigurableEnvironment environment, SpringApplication application) {
         boolean demo = environment.getProperty("plumbrow.demo", Boolean.class, true);
         if (demo && !environment.containsProperty("server.address")) {
-            environment.getPropertySources().addLast(new MapPropertySource("demo", Map.of("server.address", "127.0.0.1")));
+            environment
+                    .getPropertySources()
+                    .addLast(new MapPropertySource("demo", Map.of("server.address", "127.0.0.1")));
         }
     }
 }

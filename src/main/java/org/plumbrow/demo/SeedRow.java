@@ -30,7 +30,10 @@ record SeedRow(String file, Map<String, String> cells) {
                 throw new IllegalStateException("demo-seed/" + file + " is missing");
             }
             try (CSVParser parser = CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), FORMAT)) {
-                return parser.stream().map(CSVRecord::toMap).map(cells -> new SeedRow(file, cells)).toList();
+                return parser.stream()
+                        .map(CSVRecord::toMap)
+                        .map(cells -> new SeedRow(file, cells))
+                        .toList();
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -67,6 +70,8 @@ record SeedRow(String file, Map<String, String> cells) {
 
     /** The parts of a cell that holds several. */
     List<String> parts(String column, String separator) {
-        return has(column) ? List.of(text(column).split("\\s*" + java.util.regex.Pattern.quote(separator) + "\\s*")) : List.of();
+        return has(column)
+                ? List.of(text(column).split("\\s*" + java.util.regex.Pattern.quote(separator) + "\\s*"))
+                : List.of();
     }
 }

@@ -62,7 +62,8 @@ class DemoTest {
         assertThat(texts("select distinct coalesce(stage, 'new') from project"))
                 .containsExactlyInAnyOrder(
                         "new", "SIGNED", "SURVEYED", "DESIGNED", "PERMITTED", "INSTALLED", "CUTOVER", "COMMISSIONED");
-        assertThat(texts("select distinct standing from project")).containsExactlyInAnyOrder("OPEN", "ON_HOLD", "CALLED_OFF");
+        assertThat(texts("select distinct standing from project"))
+                .containsExactlyInAnyOrder("OPEN", "ON_HOLD", "CALLED_OFF");
     }
 
     @Test
@@ -79,7 +80,8 @@ class DemoTest {
 
     @Test
     void nothingOfTheStoryHappensAfterTheFirstStart() {
-        assertThat(texts("select sentence from project_journal where at > now() + interval '1 minute'")).isEmpty();
+        assertThat(texts("select sentence from project_journal where at > now() + interval '1 minute'"))
+                .isEmpty();
     }
 
     @Test
