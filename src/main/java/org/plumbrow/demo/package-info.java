@@ -22,7 +22,6 @@
             "schedule",
             "cutover",
             "cutover :: daylog",
-            "status",
             "calc",
             "calc :: calendar",
             "calc :: duration"
