@@ -30,6 +30,11 @@ public record EvidenceFacts(
     /** Who signed, for what trade or part, and the words that were signed. */
     public record Signature(String name, String trade, String text, boolean drawn) {}
 
+    /** A typed signature has none: there is nothing to open. */
+    public boolean hasFile() {
+        return !mediaType.isEmpty();
+    }
+
     public boolean isPicture() {
         return mediaType.startsWith("image/");
     }

@@ -102,7 +102,7 @@ class DemoTest {
     }
 
     private final class Links {
-        private static final int PER_PATTERN = 3;
+        private static final int PER_PATTERN = 2;
         private final SignedIn who;
         private final Deque<String> next = new ArrayDeque<>(List.of("/", "/you"));
         private final Set<String> queued = new HashSet<>(next);
