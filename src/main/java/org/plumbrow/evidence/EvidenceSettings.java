@@ -1,6 +1,9 @@
 package org.plumbrow.evidence;
 
+import java.util.List;
 import java.util.UUID;
+import org.plumbrow.branch.ChangeLog;
+import org.plumbrow.branch.Written;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
@@ -15,10 +18,12 @@ class EvidenceSettings {
 
     private final JdbcClient jdbc;
     private final Access access;
+    private final ChangeLog log;
 
-    EvidenceSettings(JdbcClient jdbc, Access access) {
+    EvidenceSettings(JdbcClient jdbc, Access access, ChangeLog log) {
         this.jdbc = jdbc;
         this.access = access;
+        this.log = log;
     }
 
     /** @param version 0 while the branch has never said */
@@ -40,11 +45,19 @@ class EvidenceSettings {
 
     public void choose(UUID branchId, boolean keeps, long openedVersion) {
         access.require(branchId, May.CHANGE_SETTINGS);
-        EditedMeanwhile.check(openedVersion, of(branchId).version);
+        Choice before = of(branchId);
+        EditedMeanwhile.check(openedVersion, before.version);
         jdbc.sql("""
                 insert into evidence_setting (branch_id, keeps_photo_place, version) values (?, ?, 1)
                 on conflict (branch_id) do update set keeps_photo_place = excluded.keeps_photo_place,
                                                       version = evidence_setting.version + 1
                 """).params(branchId, keeps).update();
+        log.changed(branchId, access.actor(), "photos", written(before.keepsPhotoPlace), written(keeps));
+    }
+
+    /** The one field, for the change log and for theirs beside yours. */
+    static List<Written> written(boolean keeps) {
+        return List.of(
+                Written.of("Place where a photo was taken", "keepsPhotoPlace", keeps, keeps ? "kept" : "not kept"));
     }
 }

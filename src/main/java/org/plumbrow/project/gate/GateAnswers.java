@@ -204,11 +204,7 @@ public class GateAnswers {
                 item,
                 version,
                 "gate.waiting",
-                "“" + item.words() + "” "
-                        + (on == null
-                                ? "waits on nobody."
-                                : "waits on somebody outside"
-                                        + (promisedOn == null ? "." : ", promised for " + promisedOn + ".")),
+                GateLines.waits(item, on, promisedOn),
                 row -> row.waiting(on, promisedOn));
     }
 
@@ -217,26 +213,19 @@ public class GateAnswers {
         UUID branchId = roles.require(projectId, May.ANSWER_GATE_ITEM);
         Turn turn = turn(projectId, code);
         AskedItem item = turn.item(code);
-        roles.requireItem(branchId, item);
-        AnswerRow before = turn.row(item).seenAt(version);
-        requireWaiver(branchId, before);
+        AnswerRow before = mine(branchId, turn, item, version);
         Optional<Refusal> no = noReason(reason).or(() -> turn.refuseIfPassed(item));
-        if (no.isPresent()) {
-            return no;
+        if (no.isEmpty()) {
+            // Without the row before: the words of now are asked.
+            AnswerRow none = AnswerRow.none(before.id());
+            String sentence = "Asked anew: “" + item.words() + "”. Reason: " + reason.strip();
+            desk.make(
+                    turn,
+                    List.of(new Act(
+                            item, none, before.reopened(), before.parts(), List.of(), "gate.reopened", sentence)));
+            desk.told(projectId);
         }
-        // Without the row before: the words of now are asked.
-        desk.make(
-                turn,
-                List.of(new Act(
-                        item,
-                        AnswerRow.none(before.id()),
-                        before.reopened(),
-                        before.parts(),
-                        List.of(),
-                        "gate.reopened",
-                        "Asked anew: “" + item.words() + "”. Reason: " + reason.strip())));
-        desk.told(projectId);
-        return Optional.empty();
+        return no;
     }
 
     /** Undoes the newest act on an item within 24 hours: what it gave ends, what it replaced holds again. */
@@ -244,30 +233,39 @@ public class GateAnswers {
         UUID branchId = roles.require(projectId, May.ANSWER_GATE_ITEM);
         Turn turn = turn(projectId, code);
         AskedItem item = turn.item(code);
-        roles.requireItem(branchId, item);
-        AnswerRow before = turn.row(item).seenAt(version);
-        requireWaiver(branchId, before);
-        Instant actedAt = before.lastActAt();
-        if (actedAt == null || actedAt.plus(UNDO_FOR).isBefore(turn.at())) {
-            return Optional.of(
-                    Refusal.ofForm("An answer can be undone for 24 hours. Ask the item anew, with a reason."));
+        AnswerRow before = mine(branchId, turn, item, version);
+        Optional<Refusal> no = tooLate(turn, before).or(() -> turn.refuseIfPassed(item));
+        if (no.isEmpty()) {
+            undo(turn, item, before);
+            desk.told(projectId);
         }
-        Optional<Refusal> no = turn.refuseIfPassed(item);
-        if (no.isPresent()) {
-            return no;
-        }
+        return no;
+    }
+
+    private static Optional<Refusal> tooLate(Turn turn, AnswerRow row) {
+        Instant actedAt = row.lastActAt();
+        return actedAt == null || actedAt.plus(UNDO_FOR).isBefore(turn.at())
+                ? Optional.of(Refusal.ofForm("An answer can be undone for 24 hours. Ask the item anew, with a reason."))
+                : Optional.empty();
+    }
+
+    private void undo(Turn turn, AskedItem item, AnswerRow before) {
         boolean wasGiven = before.stand() == AnswerRow.Stand.ASKED;
         AnswerRow after = before.answered();
-        List<AnswerPart> ended = wasGiven ? parts(before, part -> part.since() == version) : List.of();
-        desk.make(
-                turn,
-                List.of(new Act(
-                        item, before, after, ended, List.of(), "gate.undone", "Undone: “" + item.words() + "”.")));
+        List<AnswerPart> ended = wasGiven ? parts(before, part -> part.since() == before.version()) : List.of();
+        String sentence = "Undone: “" + item.words() + "”.";
+        desk.make(turn, List.of(new Act(item, before, after, ended, List.of(), "gate.undone", sentence)));
         if (wasGiven) {
-            desk.revive(after, version);
+            desk.revive(after, before.version());
         }
-        desk.told(projectId);
-        return Optional.empty();
+    }
+
+    /** The row as it was seen, for somebody who may take back what stands there. */
+    private AnswerRow mine(UUID branchId, Turn turn, AskedItem item, long version) {
+        roles.requireItem(branchId, item);
+        AnswerRow row = turn.row(item).seenAt(version);
+        requireWaiver(branchId, row);
+        return row;
     }
 
     private void requireWaiver(UUID branchId, AnswerRow row) {

@@ -1,7 +1,9 @@
 package org.plumbrow.project.gate;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What the journal says of an answer: figures, never names or words that somebody typed about a person. */
 final class GateLines {
@@ -12,6 +14,12 @@ final class GateLines {
     static String answered(AskedItem item, List<Given> parts) {
         return "“" + item.words() + "”: "
                 + parts.stream().map(given -> words(item, given)).distinct().collect(Collectors.joining(", ")) + ".";
+    }
+
+    /** Whom is not said: it may be a person of the customer's. */
+    static String waits(AskedItem item, @Nullable String on, @Nullable LocalDate promised) {
+        String whom = on == null ? "waits on nobody" : "waits on somebody outside";
+        return "“" + item.words() + "” " + whom + (promised == null ? "." : ", promised for " + promised + ".");
     }
 
     private static String words(AskedItem item, Given given) {

@@ -110,7 +110,11 @@ public class Gates {
             outlook.actsNext(projectId, null, null, null);
             return;
         }
-        GateView gate = next.get();
+        tell(next.get());
+    }
+
+    private void tell(GateView gate) {
+        UUID projectId = gate.projectId();
         List<ItemView> missing =
                 gate.missing().stream().sorted(GateBook::bySoonest).toList();
         long blocking = gate.items().stream().filter(ItemView::blocks).count();

@@ -52,26 +52,22 @@ final class Judging {
         }
         boolean byHand = isByHand(asked, finding);
         List<AnswerKind> lacking = givenKinds(asked, byHand).stream()
-                .filter(kind -> !holds(finding, kind) && answer.count(kind) < least(asked, kind))
+                .filter(kind -> answer.count(kind) < least(asked, kind))
                 .toList();
-        boolean handPapersLack =
-                byHand && (lacking.contains(AnswerKind.DOCUMENT) || lacking.contains(AnswerKind.SIGNATURE));
-        if (finding instanceof Finding.CannotTell unknown && (!byHand || handPapersLack)) {
+        if (finding instanceof Finding.CannotTell unknown && (!byHand || handPapersLack(lacking))) {
             return new Verdict(ItemState.CANNOT_TELL, unknown.sentence() + " " + unknown.missing(), lacking);
         }
         List<AnswerPart> unexplained = unexplained(asked, answer);
         if (!unexplained.isEmpty()) {
             return new Verdict(ItemState.ASKED_ABOUT, askedAbout(asked, unexplained.get(0)), lacking);
         }
-        if (!lacking.isEmpty()) {
-            return notYet(asked, lacking, answer);
-        }
-        return new Verdict(ItemState.DONE, done(finding, answer), List.of());
+        return lacking.isEmpty()
+                ? new Verdict(ItemState.DONE, done(finding, answer), List.of())
+                : notYet(asked, lacking, answer);
     }
 
-    /** Stands in the data of the room whose rule it is. */
-    private static boolean holds(@Nullable Finding finding, AnswerKind kind) {
-        return finding instanceof Finding.Recorded recorded && recorded.holds().contains(kind);
+    private static boolean handPapersLack(List<AnswerKind> lacking) {
+        return lacking.contains(AnswerKind.DOCUMENT) || lacking.contains(AnswerKind.SIGNATURE);
     }
 
     private static Verdict notYet(AskedItem asked, List<AnswerKind> lacking, AnswerRow answer) {

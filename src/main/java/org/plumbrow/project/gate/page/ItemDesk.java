@@ -77,14 +77,11 @@ class ItemDesk {
         if (form == null) {
             model.addAttribute("form", ItemForm.of(item));
         }
-        for (String other : List.of("standForm", "waitForm")) {
-            if (!model.containsAttribute(other)) {
-                model.addAttribute(
-                        other,
-                        other.equals("waitForm")
-                                ? StandPages.WaitForm.of(item)
-                                : new StandPages.StandForm(item.version(), ""));
-            }
+        if (!model.containsAttribute("standForm")) {
+            model.addAttribute("standForm", new StandPages.StandForm(item.version(), ""));
+        }
+        if (!model.containsAttribute("waitForm")) {
+            model.addAttribute("waitForm", StandPages.WaitForm.of(item));
         }
         return "gate/item";
     }
@@ -118,6 +115,19 @@ class ItemDesk {
                 ? "redirect:" + address(projectId, code)
                 : "redirect:/projects/" + projectId + "/gates/"
                         + GatePages.path(item.asked().stage());
+    }
+
+    /** To the gate, with what stands in place of an answer now. */
+    String stood(UUID projectId, String code, RedirectAttributes next) {
+        ItemView item = item(projectId, code);
+        if (item.state().shape().equals("na")) {
+            Flash.doneWithUndo(
+                    next, item.sentence() + ".", address(projectId, code) + "/undo?version=" + item.version());
+        } else {
+            Flash.done(next, "“" + item.asked().words() + "”: " + lower(item.sentence()) + ".");
+        }
+        return "redirect:/projects/" + projectId + "/gates/"
+                + GatePages.path(item.asked().stage());
     }
 
     private static String lower(String sentence) {

@@ -66,29 +66,30 @@ class ItemPages {
         // A model forgets the errors of an attribute that is replaced: they follow it.
         model.addAttribute("form", kept);
         model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", errors);
-        Optional<Refusal> no = Optional.empty();
-        List<Given> parts = kept.given(item.asked(), errors);
         try {
-            if (!errors.hasErrors()) {
-                long version = kept.seen();
-                if (kept.signs()) {
-                    EditedMeanwhile.check(version, item.version());
-                    sign(projectId, item, kept, errors).ifPresent(parts::add);
-                }
-                no = errors.hasErrors()
-                        ? Optional.empty()
-                        : answers.answer(projectId, new ItemAnswer(gateItem, version, parts));
-            }
+            answer(projectId, item, kept, errors);
         } catch (EditedMeanwhile newer) {
             response.setStatus(409);
             return conflict(projectId, gateItem, kept, model);
         }
-        no.ifPresent(refusal -> refusal.putAt(errors));
         if (errors.hasErrors()) {
             response.setStatus(422);
             return desk.page(projectId, gateItem, kept, model);
         }
         return desk.done(projectId, gateItem, next);
+    }
+
+    /** Gives what was filled in; whatever is wrong with it lies in the errors. */
+    private void answer(UUID projectId, ItemView item, ItemForm form, Errors errors) {
+        List<Given> parts = form.given(item.asked(), errors);
+        if (!errors.hasErrors() && form.signs()) {
+            EditedMeanwhile.check(form.seen(), item.version());
+            sign(projectId, item, form, errors).ifPresent(parts::add);
+        }
+        if (!errors.hasErrors()) {
+            answers.answer(projectId, new ItemAnswer(item.code(), form.seen(), parts))
+                    .ifPresent(no -> no.putAt(errors));
+        }
     }
 
     private String conflict(UUID projectId, String code, ItemForm yours, Model model) {

@@ -10,7 +10,6 @@ import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.gate.GateAnswers;
 import org.plumbrow.project.gate.ItemView;
 import org.plumbrow.web.EditedMeanwhile;
-import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Controller;
@@ -24,6 +23,9 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 /** What stands in place of an answer: waived, does not apply, asked anew; and on whom an item waits. */
 @Controller
 class StandPages {
+
+    private static final String MEANWHILE =
+            "Somebody changed this item after you opened it. It stands below as it is now.";
 
     private final ItemDesk desk;
     private final GateAnswers answers;
@@ -72,12 +74,7 @@ class StandPages {
             RedirectAttributes next) {
         access.require(projectId, May.WAIVE);
         return made(
-                projectId,
-                gateItem,
-                errors,
-                model,
-                response,
-                next,
+                new Posted(projectId, gateItem, errors, model, response, next),
                 () -> answers.waive(projectId, gateItem, form.seen(), form.why()));
     }
 
@@ -91,12 +88,7 @@ class StandPages {
             HttpServletResponse response,
             RedirectAttributes next) {
         return made(
-                projectId,
-                gateItem,
-                errors,
-                model,
-                response,
-                next,
+                new Posted(projectId, gateItem, errors, model, response, next),
                 () -> answers.doesNotApply(projectId, gateItem, form.seen(), form.why()));
     }
 
@@ -110,12 +102,7 @@ class StandPages {
             HttpServletResponse response,
             RedirectAttributes next) {
         return made(
-                projectId,
-                gateItem,
-                errors,
-                model,
-                response,
-                next,
+                new Posted(projectId, gateItem, errors, model, response, next),
                 () -> answers.reopen(projectId, gateItem, form.seen(), form.why()));
     }
 
@@ -134,47 +121,36 @@ class StandPages {
             errors.rejectValue("promisedOn", "refused", Days.REFUSAL);
         }
         return made(
-                projectId,
-                gateItem,
-                errors,
-                model,
-                response,
-                next,
+                new Posted(projectId, gateItem, errors, model, response, next),
                 () -> answers.waitsOn(projectId, gateItem, version, ItemForm.text(form.waitsOn()), promisedOn));
     }
 
-    private String made(
+    /** What came, and where the answer goes. */
+    private record Posted(
             UUID projectId,
             String code,
             BindingResult errors,
             Model model,
             HttpServletResponse response,
-            RedirectAttributes next,
-            Supplier<Optional<Refusal>> act) {
-        desk.toAnswer(projectId, code);
+            RedirectAttributes next) {}
+
+    private String made(Posted posted, Supplier<Optional<Refusal>> act) {
+        UUID projectId = posted.projectId;
+        desk.toAnswer(projectId, posted.code);
         try {
-            if (!errors.hasErrors()) {
-                act.get().ifPresent(no -> no.putAt(errors));
+            if (!posted.errors.hasErrors()) {
+                act.get().ifPresent(no -> no.putAt(posted.errors));
             }
         } catch (EditedMeanwhile newer) {
             // The newer state is on the page itself, and what was typed stays in its field.
-            response.setStatus(409);
-            model.addAttribute(
-                    "refused", "Somebody changed this item after you opened it. It stands below as it is now.");
-            return desk.page(projectId, code, null, model);
+            posted.response.setStatus(409);
+            posted.model.addAttribute("refused", MEANWHILE);
+            return desk.page(projectId, posted.code, null, posted.model);
         }
-        if (errors.hasErrors()) {
-            response.setStatus(422);
-            return desk.page(projectId, code, null, model);
+        if (posted.errors.hasErrors()) {
+            posted.response.setStatus(422);
+            return desk.page(projectId, posted.code, null, posted.model);
         }
-        ItemView item = desk.item(projectId, code);
-        String undo = ItemDesk.address(projectId, code) + "/undo?version=" + item.version();
-        if (item.state().shape().equals("na")) {
-            Flash.doneWithUndo(next, item.sentence() + ".", undo);
-        } else {
-            Flash.done(next, "“" + item.asked().words() + "”: " + item.sentence() + ".");
-        }
-        return "redirect:/projects/" + projectId + "/gates/"
-                + GatePages.path(item.asked().stage());
+        return desk.stood(projectId, posted.code, posted.next);
     }
 }
