@@ -62,7 +62,7 @@ public final class BranchWall {
         try {
             return work.get();
         } finally {
-            if (before == NOTHING) {
+            if (before.equals(NOTHING)) {
                 CURRENT.remove();
             } else {
                 CURRENT.set(before);

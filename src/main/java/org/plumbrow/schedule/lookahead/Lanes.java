@@ -69,6 +69,7 @@ final class Lanes {
         }
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same piece, not one like it
     private List<Cell> cells(@Nullable Piece[] row) {
         List<Cell> cells = new ArrayList<>();
         int from = 0;
