@@ -52,7 +52,7 @@ final class Judging {
         }
         boolean byHand = isByHand(asked, finding);
         List<AnswerKind> lacking = givenKinds(asked, byHand).stream()
-                .filter(kind -> answer.count(kind) < least(asked, kind))
+                .filter(kind -> !holds(finding, kind) && answer.count(kind) < least(asked, kind))
                 .toList();
         if (finding instanceof Finding.CannotTell unknown && (!byHand || handPapersLack(lacking))) {
             return new Verdict(ItemState.CANNOT_TELL, unknown.sentence() + " " + unknown.missing(), lacking);
@@ -64,6 +64,11 @@ final class Judging {
         return lacking.isEmpty()
                 ? new Verdict(ItemState.DONE, done(finding, answer), List.of())
                 : notYet(asked, lacking, answer);
+    }
+
+    /** Stands in the data of the room whose rule it is. */
+    private static boolean holds(@Nullable Finding finding, AnswerKind kind) {
+        return finding instanceof Finding.Recorded recorded && recorded.holds().contains(kind);
     }
 
     private static boolean handPapersLack(List<AnswerKind> lacking) {

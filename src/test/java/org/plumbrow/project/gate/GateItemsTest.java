@@ -164,10 +164,10 @@ class GateItemsTest {
     }
 
     @Test
-    void aRuleForAnItemThatIsNotComputedIsRefused() {
-        assertThatThrownBy(() -> GateRules.gathered(List.of(rule("installed.9"))))
+    void aRuleForAnItemThatIsNotThereAndASecondOneAreRefused() {
+        assertThatThrownBy(() -> GateRules.gathered(List.of(rule("installed.99"))))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessageContaining("installed.9");
+                .hasMessageContaining("no item installed.99");
         assertThatThrownBy(() -> GateRules.gathered(List.of(rule("cutover.13"), rule("cutover.13"))))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("two rules judge cutover.13");
