@@ -11,12 +11,13 @@ import org.plumbrow.TestBrowser;
 import org.plumbrow.TestClock;
 import org.plumbrow.TestWorld;
 import org.plumbrow.account.person.Credentials;
+import org.plumbrow.account.person.Tries;
+import org.plumbrow.account.person.Tries.Subject;
 import org.plumbrow.web.Role;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
-import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 @PlumbrowTest
 class LockoutTest {
@@ -38,6 +39,9 @@ class LockoutTest {
 
     @Autowired
     Credentials credentials;
+
+    @Autowired
+    Tries tries;
 
     @Autowired
     JdbcClient jdbc;
@@ -80,21 +84,20 @@ class LockoutTest {
     }
 
     @Test
-    void manyAddressesTriedFromOneSourceLockTheSource() {
-        MvcTestResult answer = null;
-        for (int miss = 0; miss < 51; miss++) {
-            answer = browser.signIn("nobody" + miss + "." + UUID.randomUUID() + "@test.example", "wrong wrong wrong");
+    void aLockedSourceIsNotHeardWhateverAddressItTries() {
+        String source = "source-of-" + tamsin.personId();
+        for (int miss = 0; miss < 50; miss++) {
+            tries.take(Subject.source(source));
         }
-        assertThat(answer).bodyText().contains(LOCKED_FOR_ONE);
-        assertThat(browser.signIn(tamsin.email(), PASSWORD)).hasStatus(422);
-    }
-
-    @Test
-    void anOfficeThatMissesNowAndThenIsNeverLocked() {
-        for (int miss = 0; miss < 120; miss++) {
-            browser.signIn("nobody" + miss + "." + UUID.randomUUID() + "@test.example", "wrong wrong wrong");
-            clock.pass(Duration.ofMinutes(2));
-        }
+        browser.always(request -> request.with(asked -> {
+            asked.setRemoteAddr(source);
+            return asked;
+        }));
+        assertThat(browser.signIn(tamsin.email(), PASSWORD))
+                .hasStatus(422)
+                .bodyText()
+                .contains(LOCKED_FOR_ONE);
+        clock.pass(Duration.ofMinutes(1));
         assertThat(browser.signIn(tamsin.email(), PASSWORD)).hasRedirectedUrl("/");
     }
 

@@ -68,6 +68,26 @@ class TriesTest {
     }
 
     @Test
+    void anOfficeThatMissesNowAndThenIsNeverLocked() {
+        Subject office = Subject.source("office-" + UUID.randomUUID());
+        for (int miss = 0; miss < 200; miss++) {
+            assertThat(tries.take(office)).isEmpty();
+            clock.pass(Duration.ofMinutes(2));
+        }
+        assertThat(tries.lockedUntil(office)).isEmpty();
+    }
+
+    @Test
+    void fiftyMissesWithinAnHourLockASource() {
+        Subject source = Subject.source("source-" + UUID.randomUUID());
+        for (int miss = 0; miss < 50; miss++) {
+            assertThat(tries.take(source)).isEmpty();
+            clock.pass(Duration.ofSeconds(1));
+        }
+        assertThat(tries.take(source)).isPresent();
+    }
+
+    @Test
     void aHundredTriesAtOnceAreStillOnlyFive() throws Exception {
         var nodes = Executors.newFixedThreadPool(4);
         List<Callable<Boolean>> attempts = new ArrayList<>();
