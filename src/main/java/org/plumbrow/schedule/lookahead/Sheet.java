@@ -41,11 +41,7 @@ record Sheet(
         List<CrewBooking> past) {
 
     /** The core's own look at idle times and double bookings, from the plan's first day on. */
-    LookAhead lookAhead() {
-        LocalDate first = plan.head().first().date().isAfter(columns.first())
-                ? plan.head().first().date()
-                : columns.first();
-        LocalDate last = first.isAfter(columns.last()) ? first : columns.last();
+    private LookAhead lookAhead(LocalDate first, LocalDate last) {
         PlanningProblem crewsOnly = new PlanningProblem(
                 branch.calendar(),
                 HalfDay.morning(first),
@@ -169,8 +165,16 @@ record Sheet(
 
     record Looked(List<IdleGap> idle, List<Clash> clashes) {}
 
+    /** Idle times within the weeks shown; double bookings however far ahead they lie. */
     Looked looked() {
-        LookAhead lookAhead = lookAhead();
-        return new Looked(lookAhead.idle(), lookAhead.clashes());
+        LocalDate begin = plan.head().first().date();
+        LocalDate first = begin.isAfter(columns.first()) ? begin : columns.first();
+        LocalDate last = first.isAfter(columns.last()) ? first : columns.last();
+        LocalDate end = plan.rows().stream()
+                .map(row -> row.finish().date())
+                .max(LocalDate::compareTo)
+                .filter(day -> day.isAfter(begin))
+                .orElse(begin);
+        return new Looked(lookAhead(first, last).idle(), lookAhead(begin, end).clashes());
     }
 }

@@ -2,7 +2,10 @@ package org.plumbrow.schedule.plan;
 
 import java.time.Clock;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.database.BackgroundWork;
 import org.plumbrow.database.RunFailed;
 import org.plumbrow.database.RunProgress;
@@ -103,14 +106,29 @@ class PlanRun implements BackgroundWork {
         PlanChanges changes =
                 PlanChanges.between(publishing.snapshot(published.get()), publishing.snapshot(draft), draft.first());
         if (changes.isNothing() && isQuiet(computed)) {
-            writing.discard(branch);
-            return "The published plan stands: no date changes.";
+            if (hasSameMachines(published.get(), draft)) {
+                writing.discard(branch);
+                return "The published plan stands: no date changes.";
+            }
+            return "Draft %d is made: no date moves, only machines go elsewhere.".formatted(draft.number());
         }
         return "Draft %d is made: %d dates of %d projects differ from the published plan."
                 .formatted(
                         draft.number(),
                         changes.moves().size() + changes.gone().size(),
                         changes.projects().size());
+    }
+
+    private boolean hasSameMachines(PlanHead published, PlanHead draft) {
+        return places(published, draft.first()).equals(places(draft, draft.first()));
+    }
+
+    /** Which machine stays at which activity until when, from that half-day on. */
+    private Set<String> places(PlanHead plan, HalfDay from) {
+        return rows.machines(plan.id()).stream()
+                .filter(booking -> !booking.last().isBefore(from))
+                .map(booking -> booking.activityId() + " " + booking.machineId() + " " + booking.last())
+                .collect(Collectors.toSet());
     }
 
     /** A clash is shown even if it moves no date. */

@@ -58,7 +58,7 @@ class PlanTriggers {
         private static final LocalTime FIVE = LocalTime.of(5, 0);
         private static final Duration KEPT = Duration.ofDays(90);
 
-        private record Branch(UUID id, String zone) {}
+        record Branch(UUID id, String zone) {}
 
         @Bean
         Task<Void> planEachMorning(
