@@ -47,7 +47,7 @@ create table outage_blackout (
     constraint outage_blackout_reason_given check (length(trim(reason)) between 1 and 200),
     constraint outage_blackout_end_says_who check ((ended_at is null) = (ended_by is null))
 );
-create index outage_blackout_of_project on outage_blackout (project_id) where ended_at is null;
+create index outage_blackout_of_project on outage_blackout (project_id);
 create index outage_blackout_of_branch on outage_blackout (branch_id);
 select plumbrow_wall('outage_blackout');
 
