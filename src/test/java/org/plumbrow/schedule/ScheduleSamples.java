@@ -37,7 +37,7 @@ class ScheduleSamples implements RouteSamples {
         world.as(
                 visitor,
                 () -> transaction.executeWithoutResult(status -> jdbc.sql("select id from project where branch_id = ?")
-                        .param(visitor.branches().get(0).id())
+                        .param(visitor.lastBranchId())
                         .query(java.util.UUID.class)
                         .list()
                         .forEach(refresh::project)));
