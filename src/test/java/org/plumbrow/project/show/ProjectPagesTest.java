@@ -71,7 +71,7 @@ class ProjectPagesTest {
         long many = Queries.count(() -> page("/projects/" + old));
 
         assertThat(many).isLessThanOrEqualTo(few + 1);
-        assertThat(few).isLessThanOrEqualTo(45);
+        assertThat(few).isLessThanOrEqualTo(55);
     }
 
     @Test
