@@ -38,6 +38,8 @@ public record OutageFacts(
         @Nullable Instant powerOnAt,
         long version) {
 
+    private static final int HALF_HOUR = 30;
+
     /** Where the outage goes when the weather does not allow it. */
     public record RainDate(LocalDate day, LocalTime start) {}
 
@@ -54,6 +56,11 @@ public record OutageFacts(
 
     public LocalTime end() {
         return start.plusMinutes(outageMinutes);
+    }
+
+    /** What a customer is told to plan for: half an hour more than planned, up to the next half-hour. */
+    public int planForMinutes() {
+        return (outageMinutes + HALF_HOUR + HALF_HOUR - 1) / HALF_HOUR * HALF_HOUR;
     }
 
     public boolean isLive() {

@@ -31,7 +31,6 @@ class OutageLetters {
 
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE, MMMM d", Locale.US);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
-    private static final int HALF_HOUR = 30;
     private static final int SHORT_MOST = 160;
 
     private final MessageSource texts;
@@ -194,7 +193,7 @@ class OutageLetters {
             lines.add(text("cutover.letter.customer.moved", day(occasion.from), day(window)));
         }
         lines.add(text("cutover.letter.customer.fact", day(window), clock(window.start()), clock(window.end())));
-        lines.add(text("cutover.letter.customer.planfor", upTo(window.outageMinutes())));
+        lines.add(text("cutover.letter.customer.planfor", upTo(window.planForMinutes())));
         rain(window).ifPresent(rain -> lines.add(text("cutover.letter.customer.rain", rain)));
         boolean farm = occasion.project.site().isFarm();
         lines.add(text(farm ? "cutover.letter.customer.before.farm" : "cutover.letter.customer.before"));
@@ -203,9 +202,8 @@ class OutageLetters {
         return lines;
     }
 
-    /** Told with room: half an hour more than planned, up to the next half-hour. */
-    static String upTo(int plannedMinutes) {
-        int minutes = (plannedMinutes + HALF_HOUR + HALF_HOUR - 1) / HALF_HOUR * HALF_HOUR;
+    /** Half-hours in words. */
+    static String upTo(int minutes) {
         int hours = minutes / 60;
         String half = minutes % 60 == 0 ? "" : " and a half";
         if (hours == 0) {

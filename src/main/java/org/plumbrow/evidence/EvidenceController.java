@@ -20,8 +20,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 @Controller
 class EvidenceController {
 
-    private static final String NOTHING_RUNS = "default-src 'none'; style-src 'none'; sandbox";
-
     private final EvidenceRows rows;
     private final StoredFiles files;
     private final Access access;
@@ -68,7 +66,7 @@ class EvidenceController {
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType(content.mediaType()))
                 .header("X-Content-Type-Options", "nosniff")
-                .header("Content-Security-Policy", NOTHING_RUNS)
+                .header("Content-Security-Policy", EvidenceFile.NOTHING_RUNS)
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
                         disposition

@@ -128,6 +128,26 @@ public class EvidenceStore {
         return rows.find(id);
     }
 
+    /** The file itself, for a page of another room that has asked whether it may be seen. Hidden ones have none. */
+    @Transactional(readOnly = true)
+    public Optional<EvidenceFile> file(UUID id) {
+        return shown(id).flatMap(facts -> files.content(id)).map(EvidenceStore::file);
+    }
+
+    /** As {@link #file} for the small picture of a photo. */
+    @Transactional(readOnly = true)
+    public Optional<EvidenceFile> thumbnail(UUID id) {
+        return shown(id).flatMap(facts -> files.thumbnail(id)).map(EvidenceStore::file);
+    }
+
+    private Optional<EvidenceFacts> shown(UUID id) {
+        return rows.find(id).filter(facts -> !facts.hidden());
+    }
+
+    private static EvidenceFile file(StoredFiles.Content content) {
+        return new EvidenceFile(content.bytes(), content.mediaType());
+    }
+
     /** These pieces, in the order in which they came; ids that are not there are left out. */
     @Transactional(readOnly = true)
     public List<EvidenceFacts> of(Collection<UUID> ids) {

@@ -10,4 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param reason a sentence: why it did not leave
  */
 public record NoticeNotSent(
-        UUID noticeId, @Nullable UUID branchId, @Nullable UUID projectId, String subject, String reason) {}
+        UUID noticeId,
+        NoticeKind kind,
+        @Nullable UUID branchId,
+        @Nullable UUID projectId,
+        String subject,
+        String reason) {}

@@ -124,7 +124,12 @@ class Postman {
         } else if (outcome.forGood || line.tries() >= WAITS.size()) {
             if (notices.settle(line.id(), NoticeState.NOT_SENT, outcome.refusal, "Plumbrow", now)) {
                 events.publishEvent(new NoticeNotSent(
-                        line.id(), letter.branchId(), letter.projectId(), line.subject(), outcome.refusal));
+                        line.id(),
+                        line.kind(),
+                        letter.branchId(),
+                        letter.projectId(),
+                        line.subject(),
+                        outcome.refusal));
             }
         } else {
             notices.postpone(line.id(), now.plus(WAITS.get(line.tries() - 1)), outcome.refusal);

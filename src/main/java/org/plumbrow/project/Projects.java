@@ -83,6 +83,14 @@ public class Projects {
                 """).param(projectId).query(ProjectContact.class).list();
     }
 
+    /** Somebody at the customer's side who is still there: for private links, whose subject they are. */
+    public Optional<ProjectContact> contactUnchecked(UUID contactId) {
+        return jdbc.sql("""
+                select id, project_id, name, part, phone, email, language, decides from project_contact
+                 where id = ? and kind = 'CONTACT' and ended_at is null
+                """).param(contactId).query(ProjectContact.class).optional();
+    }
+
     private ProjectFacts seenBy(ProjectFacts facts) {
         return access.may(facts.branchId(), May.SEE_MONEY) ? facts : facts.withoutMoney();
     }

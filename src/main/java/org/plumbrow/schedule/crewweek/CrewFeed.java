@@ -15,6 +15,7 @@ import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
+import org.plumbrow.notice.CalendarFile;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.schedule.CrewBooking;
@@ -83,7 +84,8 @@ class CrewFeed {
                 at(day, branch, false),
                 "%s%s, %s".formatted(Character.toUpperCase(work.charAt(0)), work.substring(1), project.number()),
                 project.site().address(),
-                "");
+                "",
+                false);
     }
 
     private static Instant at(WorkDay day, BranchFacts branch, boolean begins) {

@@ -1,4 +1,4 @@
-package org.plumbrow.schedule.crewweek;
+package org.plumbrow.notice;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -11,7 +11,7 @@ import java.util.UUID;
  * Writes a calendar as RFC 5545 wants it: CRLF, lines folded at 75 octets, text escaped, times in UTC (section 3.3.5,
  * form 2), so that no time-zone rules have to travel along.
  */
-final class CalendarFile {
+public final class CalendarFile {
 
     private static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'");
     private static final int OCTETS_A_LINE = 75;
@@ -21,12 +21,13 @@ final class CalendarFile {
     private CalendarFile() {}
 
     /**
-     * One stretch of work on one day.
+     * Something that takes place at one stretch.
      *
      * @param uid the same as long as it is the same thing, whatever its date
-     * @param sequence grows with each plan
+     * @param sequence grows with each change
+     * @param cancelled it does not take place after all; the entry stays, so that the calendar learns of it
      */
-    record Entry(
+    public record Entry(
             UUID uid,
             long sequence,
             Instant changed,
@@ -34,14 +35,15 @@ final class CalendarFile {
             Instant end,
             String title,
             String place,
-            String notes) {}
+            String notes,
+            boolean cancelled) {}
 
     /** @param name of the calendar, as a phone lists it */
-    static byte[] of(String name, List<Entry> entries) {
+    public static byte[] of(String name, List<Entry> entries) {
         CalendarFile file = new CalendarFile();
         file.line("BEGIN:VCALENDAR");
         file.line("VERSION:2.0");
-        file.line("PRODID:-//Plumbrow//Crew week//EN");
+        file.line("PRODID:-//Plumbrow//Calendar//EN");
         file.line("METHOD:PUBLISH");
         file.text("X-WR-CALNAME", name);
         file.line("REFRESH-INTERVAL;VALUE=DURATION:PT1H");
@@ -61,6 +63,9 @@ final class CalendarFile {
         text("SUMMARY", entry.title);
         text("LOCATION", entry.place);
         text("DESCRIPTION", entry.notes);
+        if (entry.cancelled) {
+            line("STATUS:CANCELLED");
+        }
         line("END:VEVENT");
     }
 

@@ -1,4 +1,4 @@
-package org.plumbrow.schedule.crewweek;
+package org.plumbrow.notice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -77,6 +77,17 @@ class CalendarFileTest {
                 Instant.parse("2027-03-08T22:00:00Z"),
                 title,
                 place,
-                notes);
+                notes,
+                false);
+    }
+
+    @Test
+    void whatDoesNotTakePlaceAfterAllStaysAndSaysSo() {
+        CalendarFile.Entry held = entry("Power off", "", "");
+        assertThat(read(held).getStatus()).isNull();
+        VEvent gone = read(new CalendarFile.Entry(
+                held.uid(), 8, PUBLISHED, held.start(), held.end(), held.title(), held.place(), held.notes(), true));
+        assertThat(gone.getStatus().isCancelled()).isTrue();
+        assertThat(gone.getUid().getValue()).isEqualTo(RACKING + "@plumbrow");
     }
 }
