@@ -43,6 +43,16 @@ class TextsTest {
         assertThat(missing).isEmpty();
     }
 
+    /** {@code th:replace} comes first: the condition on the same tag is never asked, and a key in it may not exist. */
+    @Test
+    void noTagIsReplacedAndConditionalAtOnce() {
+        Pattern both = Pattern.compile("<[a-z:]+ [^>]*th:(?:if|unless)=\"[^\"]*\"[^>]*th:replace=\"[^\"]*\""
+                + "|<[a-z:]+ [^>]*th:replace=\"[^\"]*\"[^>]*th:(?:if|unless)=\"");
+        assertThat(files(TEMPLATES, ".html"))
+                .allSatisfy(page -> assertThat(both.matcher(page).results().map(found -> found.group()))
+                        .isEmpty());
+    }
+
     @Test
     void eachTextIsAskedForSomewhere() {
         List<String> sources = new ArrayList<>(files(TEMPLATES, ".html"));
