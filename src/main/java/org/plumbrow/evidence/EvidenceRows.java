@@ -20,12 +20,22 @@ import org.springframework.stereotype.Component;
 @Component
 class EvidenceRows {
 
-    private static final String FACTS = """
+    private static final String COLUMNS = """
             select e.id, e.branch_id, e.project_id, e.kind, coalesce(f.media_type, '') as media_type,
                    coalesce(f.size_bytes, 0) as size_bytes, e.name, e.caption, e.taken_at, e.signer_name, e.signer_trade,
                    e.signed_text, e.at, e.by_name, e.hidden_at is not null as hidden
-              from evidence e left join stored_file f on f.branch_id = e.branch_id and f.sha256 = e.sha256
             """;
+    private static final String FILE = " left join stored_file f on f.branch_id = e.branch_id and f.sha256 = e.sha256 ";
+    private static final String FACTS = COLUMNS + " from evidence e" + FILE;
+    private static final String NEW = """
+            with kept as (
+                insert into evidence (id, branch_id, project_id, kind, sha256, name, caption, taken_at, latitude_deg,
+                                      longitude_deg, signer_name, signer_trade, signed_text, at, by_person_id, by_name)
+                values (:id, :branch, cast(:project as uuid), :kind, cast(:hash as bytea), :name, :caption,
+                        cast(:taken as timestamp), cast(:lat as numeric), cast(:lon as numeric), :signer, :trade, :text, :at,
+                        cast(:person as uuid), :by)
+                returning *)
+            """ + COLUMNS + " from kept e" + FILE;
 
     private final JdbcClient jdbc;
 
@@ -50,14 +60,9 @@ class EvidenceRows {
     /** What a camera had written into a file. */
     record Notes(@Nullable LocalDateTime takenAt, @Nullable GeoLocation place) {}
 
-    UUID insert(NewRow row) {
+    EvidenceFacts insert(NewRow row) {
         NewSignature signature = row.signature;
-        jdbc.sql("""
-                insert into evidence (id, branch_id, project_id, kind, sha256, name, caption, taken_at, latitude_deg,
-                                      longitude_deg, signer_name, signer_trade, signed_text, at, by_person_id, by_name)
-                values (:id, :branch, cast(:project as uuid), :kind, cast(:hash as bytea), :name, :caption, cast(:taken as timestamp),
-                        cast(:lat as numeric), cast(:lon as numeric), :signer, :trade, :text, :at, cast(:person as uuid), :by)
-                """)
+        return jdbc.sql(NEW)
                 .param("id", row.id)
                 .param("branch", row.branchId)
                 .param("project", row.projectId == null ? null : row.projectId.toString())
@@ -76,8 +81,8 @@ class EvidenceRows {
                         "person",
                         row.by.personId() == null ? null : row.by.personId().toString())
                 .param("by", row.by.name())
-                .update();
-        return row.id;
+                .query(EvidenceRows::facts)
+                .single();
     }
 
     Optional<Notes> notesOf(UUID branchId, byte[] hash) {

@@ -53,8 +53,8 @@ public class EvidenceStore {
         }
         try {
             Stored stored = store(branchId, upload, verdict.type());
-            GeoLocation place = settings.keepsPhotoPlace(branchId) ? stored.place : null;
-            UUID id = rows.insert(new EvidenceRows.NewRow(
+            GeoLocation place = stored.place != null && settings.keepsPhotoPlace(branchId) ? stored.place : null;
+            return new Keeping.Kept(rows.insert(new EvidenceRows.NewRow(
                     Ids.next(),
                     branchId,
                     projectId,
@@ -66,8 +66,7 @@ public class EvidenceStore {
                     place,
                     null,
                     by,
-                    clock.instant()));
-            return new Keeping.Kept(rows.find(id).orElseThrow());
+                    clock.instant())));
         } catch (Photo.Unreadable damaged) {
             return new Keeping.Refused(String.valueOf(damaged.getMessage()));
         }
@@ -104,7 +103,7 @@ public class EvidenceStore {
             if (picture.isPresent()) {
                 drawn = store(branchId, new Upload("signature.png", picture.get(), ""), FileType.PNG).hash;
             }
-            UUID id = rows.insert(new EvidenceRows.NewRow(
+            return new Keeping.Kept(rows.insert(new EvidenceRows.NewRow(
                     Ids.next(),
                     branchId,
                     projectId,
@@ -116,8 +115,7 @@ public class EvidenceStore {
                     null,
                     signature,
                     by,
-                    clock.instant()));
-            return new Keeping.Kept(rows.find(id).orElseThrow());
+                    clock.instant())));
         } catch (IllegalArgumentException | Photo.Unreadable damaged) {
             return new Keeping.Refused("The drawn signature did not arrive whole. Sign again, or type the name only.");
         }
