@@ -2,6 +2,9 @@ package org.plumbrow.account;
 
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.plumbrow.account.person.Credentials;
@@ -54,6 +57,18 @@ public class Accounts {
     public record NewAccount(String name, String email, String password, boolean secondFactorExcused) {}
 
     public UUID open(NewAccount account) {
+        return insert(account, passwords.hash(account.password()));
+    }
+
+    /** Several people at once; a password that they share, as the demo's people do, is hashed once. */
+    public List<UUID> open(List<NewAccount> accounts) {
+        Map<String, String> hashes = new HashMap<>();
+        return accounts.stream()
+                .map(account -> insert(account, hashes.computeIfAbsent(account.password(), passwords::hash)))
+                .toList();
+    }
+
+    private UUID insert(NewAccount account, String passwordHash) {
         UUID id = Ids.next();
         jdbc.sql("""
                         insert into person (id, email, name, password_hash, second_factor_excused, created_at)
@@ -63,7 +78,7 @@ public class Accounts {
                         id,
                         Credentials.addressOf(account.email()),
                         account.name().strip(),
-                        passwords.hash(account.password()),
+                        passwordHash,
                         account.secondFactorExcused(),
                         clock.instant().atOffset(ZoneOffset.UTC))
                 .update();

@@ -2,6 +2,7 @@ package org.plumbrow.demo;
 
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -50,10 +51,13 @@ class DemoCast {
         accounts.found("Quillback Valley Solar");
         UUID branch = branches.open(BRANCH_CODE, "Quillback Valley", Story.VALLEY, Actor.named("Maren"));
         Map<String, UUID> people = new LinkedHashMap<>();
-        for (SeedRow row : SeedRow.of("people.csv")) {
-            UUID person = accounts.open(new Accounts.NewAccount(row.text("name"), row.text("email"), password, true));
-            accounts.give(person, branch, roles(row));
-            people.put(row.text("name"), person);
+        List<SeedRow> rows = SeedRow.of("people.csv");
+        List<UUID> ids = accounts.open(rows.stream()
+                .map(row -> new Accounts.NewAccount(row.text("name"), row.text("email"), password, true))
+                .toList());
+        for (int i = 0; i < rows.size(); i++) {
+            accounts.give(ids.get(i), branch, roles(rows.get(i)));
+            people.put(rows.get(i).text("name"), ids.get(i));
         }
         return new Cast(branch, people, visitors.find(people.get("Ines")).orElseThrow(), new LinkedHashMap<>());
     }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -106,25 +107,38 @@ class DemoRoad {
         /** @param ofTen how many of ten items, from the top of the list */
         void answer(int ofTen) {
             List<ItemView> missing = gates.viewUnchecked(told.id(), stage).missing();
-            int step = 0;
+            Map<Actor, List<ItemView>> byWhom = new LinkedHashMap<>();
             for (int i = 0; i < missing.size(); i++) {
                 ItemView item = missing.get(i);
                 if (i % 10 < ofTen && !item.lacking().isEmpty()) {
-                    answer(item, story.during(day, step++));
+                    byWhom.computeIfAbsent(actor(item.asked().duty()), by -> new ArrayList<>())
+                            .add(item);
                 }
+            }
+            int step = 0;
+            for (Map.Entry<Actor, List<ItemView>> turn : byWhom.entrySet()) {
+                step += turn.getValue().size();
+                answer(turn.getValue(), turn.getKey(), story.during(day, step));
             }
         }
 
-        private void answer(ItemView item, Instant at) {
-            Actor by = actor(item.asked().duty());
-            StoryClock.at(at, () -> {
-                List<Given> parts = item.lacking().stream()
-                        .filter(kind -> kind != AnswerKind.COMPUTED)
-                        .flatMap(kind -> parts(item.asked(), kind, by).stream())
-                        .toList();
-                refused(answers.answerUnchecked(
-                        told.id(), List.of(new ItemAnswer(item.code(), item.version(), parts)), by, at));
-            });
+        /** What one person answers in one go, as with the form that has all open items. */
+        private void answer(List<ItemView> items, Actor by, Instant at) {
+            StoryClock.at(
+                    at,
+                    () -> refused(answers.answerUnchecked(
+                            told.id(),
+                            items.stream().map(item -> answer(item, by)).toList(),
+                            by,
+                            at)));
+        }
+
+        private ItemAnswer answer(ItemView item, Actor by) {
+            List<Given> parts = item.lacking().stream()
+                    .filter(kind -> kind != AnswerKind.COMPUTED)
+                    .flatMap(kind -> parts(item.asked(), kind, by).stream())
+                    .toList();
+            return new ItemAnswer(item.code(), item.version(), parts);
         }
 
         void pass() {
