@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import java.util.function.Function;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
@@ -12,9 +11,9 @@ import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.calendar.Notice;
 import org.plumbrow.project.ProjectFacts;
-import org.plumbrow.project.Projects;
 import org.plumbrow.project.gate.AnswerKind;
 import org.plumbrow.project.gate.Finding;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -28,45 +27,45 @@ class OutageGateRules {
 
     private static final String BOOK = "Choose and book a window on the outage page.";
 
+    /** What the rules see of the project's window, read once a look. */
+    private record Seen(Optional<OutageFacts> window, Optional<UtilityFacts> utility, BranchFacts branch) {}
+
     /** A rule that looks at the project's window. */
-    private record WindowRule(
-            String item, Outages outages, Projects projects, BranchSettings settings, Function<Asked, Finding> judge)
+    private record WindowRule(String item, Outages outages, BranchSettings settings, Function<Asked, Finding> judge)
             implements GateRule {
         @Override
-        public Finding check(UUID projectId) {
-            Optional<OutageFacts> window = outages.liveOrDone(projectId);
-            if (window.isEmpty()) {
+        public Finding check(GateLook look) {
+            Seen seen = look.once(Seen.class, this::read);
+            if (seen.window.isEmpty()) {
                 return new Finding.Broken("No outage is booked.", BOOK);
             }
-            if (window.get().state() == OutageState.PROPOSED) {
+            OutageFacts window = seen.window.get();
+            if (window.state() == OutageState.PROPOSED) {
                 return new Finding.Broken(
-                        DayWords.of(window.get().day()) + " is only held; nobody was told.",
-                        "Book it and send the notices.");
+                        DayWords.of(window.day()) + " is only held; nobody was told.", "Book it and send the notices.");
             }
-            ProjectFacts project = projects.factsUnchecked(projectId);
-            return judge.apply(new Asked(window.get(), project, settings));
+            return judge.apply(new Asked(window, seen.utility, seen.branch));
+        }
+
+        private Seen read(ProjectFacts project) {
+            return new Seen(
+                    outages.liveOrDone(project.id()),
+                    Optional.ofNullable(project.site().utilityId())
+                            .flatMap(id -> settings.utility(project.branchId(), id)),
+                    settings.facts(project.branchId()));
         }
     }
 
-    private record Asked(OutageFacts window, ProjectFacts project, BranchSettings settings) {
-        Optional<UtilityFacts> utility() {
-            return Optional.ofNullable(project.site().utilityId())
-                    .flatMap(id -> settings.utility(project.branchId(), id));
-        }
+    private record Asked(OutageFacts window, Optional<UtilityFacts> utility, BranchFacts branch) {}
 
-        BranchFacts branch() {
-            return settings.facts(project.branchId());
-        }
+    @Bean
+    GateRule utilityConfirmed(Outages outages, BranchSettings settings) {
+        return new WindowRule("cutover.1", outages, settings, OutageGateRules::utilityConfirmed);
     }
 
     @Bean
-    GateRule utilityConfirmed(Outages outages, Projects projects, BranchSettings settings) {
-        return new WindowRule("cutover.1", outages, projects, settings, OutageGateRules::utilityConfirmed);
-    }
-
-    @Bean
-    GateRule customerTold(Outages outages, Projects projects, BranchSettings settings) {
-        return new WindowRule("cutover.2", outages, projects, settings, OutageGateRules::customerTold);
+    GateRule customerTold(Outages outages, BranchSettings settings) {
+        return new WindowRule("cutover.2", outages, settings, OutageGateRules::customerTold);
     }
 
     private static Finding utilityConfirmed(Asked asked) {

@@ -41,33 +41,36 @@ public class ProjectOutlook {
     }
 
     /**
+     * How the next gate stands; all null behind the last one.
+     *
+     * @param missing how many of its items are missing, of how many
      * @param who "Rosa, permits"; null when nobody has to act
      * @param what what they do, a sentence without the name: "Renew the locate ticket."
      * @param by until when; null without a date
      */
-    public void actsNext(UUID projectId, @Nullable String who, @Nullable String what, @Nullable LocalDate by) {
+    public record AtTheGate(
+            @Nullable Integer missing,
+            @Nullable Integer of,
+            @Nullable String who,
+            @Nullable String what,
+            @Nullable LocalDate by) {
+
+        public static final AtTheGate NOTHING = new AtTheGate(null, null, null, null, null);
+    }
+
+    public void nextGate(UUID projectId, AtTheGate gate) {
         journal.inTurn(projectId);
         jdbc.sql("""
                 update project_line
-                   set acts_next = cast(:who as text), acts_what = cast(:what as text), acts_by = cast(:day as date)
+                   set missing = cast(:missing as int), missing_of = cast(:of as int), acts_next = cast(:who as text),
+                       acts_what = cast(:what as text), acts_by = cast(:day as date)
                  where project_id = :project
                 """)
-                .param("who", who)
-                .param("what", what)
-                .param("day", by)
-                .param("project", projectId)
-                .update();
-    }
-
-    /** How many items of the next gate are missing, of how many; nulls behind the last gate. */
-    public void missing(UUID projectId, @Nullable Integer missing, @Nullable Integer of) {
-        journal.inTurn(projectId);
-        jdbc.sql("""
-                update project_line set missing = cast(:missing as int), missing_of = cast(:of as int)
-                 where project_id = :project
-                """)
-                .param("missing", missing)
-                .param("of", of)
+                .param("missing", gate.missing)
+                .param("of", gate.of)
+                .param("who", gate.who)
+                .param("what", gate.what)
+                .param("day", gate.by)
                 .param("project", projectId)
                 .update();
     }

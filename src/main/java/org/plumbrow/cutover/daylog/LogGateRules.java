@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import java.util.function.Function;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.calc.outage.SupplyRestored;
 import org.plumbrow.cutover.Outages;
+import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.gate.AnswerKind;
 import org.plumbrow.project.gate.Finding;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -25,18 +26,23 @@ class LogGateRules {
     /** What a rule sees of a log. */
     private record Seen(LogState state, Readings readings) {}
 
+    /** The log of the project's window, read once a look. */
+    private record Log(Optional<Seen> seen) {}
+
     /** A rule that looks into the log of the project's window. */
     private record LogRule(String item, Outages outages, LogRows rows, Function<Seen, Finding> judge)
             implements GateRule {
         @Override
-        public Finding check(UUID projectId) {
-            return outages.liveOrDone(projectId)
+        public Finding check(GateLook look) {
+            return look.once(Log.class, this::read).seen.map(judge).orElse(NO_LOG);
+        }
+
+        private Log read(ProjectFacts project) {
+            return new Log(outages.liveOrDone(project.id())
                     .flatMap(window -> rows.ofWindow(window.id()))
                     .map(log -> new Seen(
                             new LogState(rows.steps(log.id()), rows.entries(log.id())),
-                            new Readings(log.service(), log.generator(), false)))
-                    .map(judge)
-                    .orElse(NO_LOG);
+                            new Readings(log.service(), log.generator(), false))));
         }
     }
 

@@ -83,7 +83,7 @@ public class GateAnswers {
             }
         }
         desk.make(turn, answers.stream().map(answer -> act(turn, answer)).toList());
-        desk.told(projectId);
+        desk.told(turn);
         return Optional.empty();
     }
 
@@ -181,7 +181,7 @@ public class GateAnswers {
             java.util.function.UnaryOperator<AnswerRow> act) {
         AnswerRow before = turn.row(item).seenAt(version);
         desk.make(turn, List.of(new Act(item, before, act.apply(before), List.of(), List.of(), kind, sentence)));
-        desk.told(turn.projectId());
+        desk.told(turn);
         return Optional.empty();
     }
 
@@ -223,7 +223,7 @@ public class GateAnswers {
                     turn,
                     List.of(new Act(
                             item, none, before.reopened(), before.parts(), List.of(), "gate.reopened", sentence)));
-            desk.told(projectId);
+            desk.told(turn);
         }
         return no;
     }
@@ -237,7 +237,7 @@ public class GateAnswers {
         Optional<Refusal> no = tooLate(turn, before).or(() -> turn.refuseIfPassed(item));
         if (no.isEmpty()) {
             undo(turn, item, before);
-            desk.told(projectId);
+            desk.told(turn);
         }
         return no;
     }

@@ -38,30 +38,32 @@ class GateBook {
         Map<String, AnswerRow> answered = answers.of(facts.id(), List.of(to));
         Map<String, PassageRows.Found> found =
                 to.isReachedAt(facts.stage()) ? passages.newest(facts.id(), to) : Map.of();
+        GateLook look = new GateLook(facts);
         List<ItemView> items = new ArrayList<>();
         for (AskedItem item : GateTemplates.of(to, asked)) {
             AnswerRow answer = answered.remove(item.code());
-            view(facts, item, answer, found.get(item.code())).ifPresent(items::add);
+            view(look, item, answer, found.get(item.code())).ifPresent(items::add);
         }
         // What was answered before the branch switched the item off stays to be seen, and keeps nothing shut.
         for (AnswerRow gone : answered.values()) {
             AskedItem item = gone.asked();
             if (item != null && gone.isAnswered()) {
-                view(facts, notRequired(item), gone, found.get(item.code())).ifPresent(items::add);
+                view(look, notRequired(item), gone, found.get(item.code())).ifPresent(items::add);
             }
         }
         return new GateView(facts.id(), facts.branchId(), to, facts.stage(), facts.standing(), List.copyOf(items));
     }
 
     private Optional<ItemView> view(
-            ProjectFacts facts, AskedItem now, @Nullable AnswerRow kept, PassageRows.@Nullable Found found) {
+            GateLook look, AskedItem now, @Nullable AnswerRow kept, PassageRows.@Nullable Found found) {
+        ProjectFacts facts = look.project();
         AnswerRow answer = kept == null ? AnswerRow.none(Ids.next()) : kept;
         Condition.Applies applies = now.condition().to(facts);
         if (applies == Condition.Applies.NO && !answer.isAnswered()) {
             return Optional.empty();
         }
         AskedItem asked = asAsked(now, answer);
-        Finding finding = found == null ? rules.check(asked, facts.id()) : null;
+        Finding finding = found == null ? rules.check(asked, look) : null;
         boolean byHand = Judging.isByHand(asked, finding);
         Judging.Verdict verdict = found == null
                 ? Judging.of(asked, finding, answer)

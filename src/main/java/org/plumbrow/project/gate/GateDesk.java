@@ -114,7 +114,7 @@ class GateDesk {
         rows.revive(after.id(), endedBy);
     }
 
-    void told(UUID projectId) {
-        gates.lookAgain(projectId);
+    void told(Turn turn) {
+        gates.lookAgain(turn.facts, turn.asked);
     }
 }

@@ -1,10 +1,8 @@
 package org.plumbrow.project.gate;
 
-import java.util.UUID;
-
 /**
  * Judges one item of a gate from the project's own data. A bean of the room that owns the data; at most one for an item.
- * Asked within the transaction in which the gate is looked at or passed. An item that is not computed is answered by hand
+ * Asked within the transaction in which the gate is looked at or passed; what several rules read is read once a look. An item that is not computed is answered by hand
  * as long as its rule cannot tell.
  */
 public interface GateRule {
@@ -12,5 +10,5 @@ public interface GateRule {
     /** Code of the item it judges: {@code cutover.13}. */
     String item();
 
-    Finding check(UUID projectId);
+    Finding check(GateLook look);
 }

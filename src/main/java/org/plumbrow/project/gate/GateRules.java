@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.SmartInitializingSingleton;
@@ -44,9 +43,9 @@ class GateRules implements SmartInitializingSingleton {
 
     /** @return null for an item that no rule judges */
     @Nullable
-    Finding check(AskedItem item, UUID projectId) {
+    Finding check(AskedItem item, GateLook look) {
         GateRule rule = byItem.get(item.code());
-        Finding finding = rule == null ? null : rule.check(projectId);
+        Finding finding = rule == null ? null : rule.check(look);
         boolean byHand = finding instanceof Finding.CannotTell && !item.asks(AnswerKind.COMPUTED);
         return byHand ? null : finding;
     }

@@ -3,9 +3,11 @@ package org.plumbrow.project.gate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectOutlook;
+import org.plumbrow.project.ProjectOutlook.AtTheGate;
 import org.plumbrow.project.Projects;
 import org.plumbrow.project.Stage;
 import org.plumbrow.web.May;
@@ -104,33 +106,34 @@ public class Gates {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public void lookAgain(UUID projectId) {
-        Optional<GateView> next = nextUnchecked(projectId);
-        if (next.isEmpty()) {
-            outlook.missing(projectId, null, null);
-            outlook.actsNext(projectId, null, null, null);
-            return;
-        }
-        tell(next.get());
+        tell(projects.factsUnchecked(projectId), this::next);
     }
 
-    private void tell(GateView gate) {
-        UUID projectId = gate.projectId();
+    /** As {@link #lookAgain(UUID)} for whoever has read the project and what its branch asks already. */
+    void lookAgain(ProjectFacts facts, List<AskedItem> asked) {
+        tell(facts, project -> Stage.after(project.stage()).map(to -> book.open(project, to, asked)));
+    }
+
+    private void tell(ProjectFacts facts, Function<ProjectFacts, Optional<GateView>> next) {
+        outlook.nextGate(
+                facts.id(), next.apply(facts).map(gate -> told(facts, gate)).orElse(AtTheGate.NOTHING));
+    }
+
+    private static AtTheGate told(ProjectFacts facts, GateView gate) {
         List<ItemView> missing =
                 gate.missing().stream().sorted(GateBook::bySoonest).toList();
-        long blocking = gate.items().stream().filter(ItemView::blocks).count();
-        outlook.missing(projectId, missing.size(), (int) blocking);
+        int blocking = (int) gate.items().stream().filter(ItemView::blocks).count();
         if (missing.isEmpty()) {
-            outlook.actsNext(
-                    projectId, manager(projectId), "Pass the gate to " + GateBook.label(gate.to()) + ".", null);
-        } else {
-            ItemView first = missing.get(0);
-            outlook.actsNext(projectId, first.who(), first.asked().words() + ".", first.by());
+            String pass = "Pass the gate to " + GateBook.label(gate.to()) + ".";
+            return new AtTheGate(0, blocking, manager(facts), pass, null);
         }
+        ItemView first = missing.get(0);
+        return new AtTheGate(
+                missing.size(), blocking, first.who(), first.asked().words() + ".", first.by());
     }
 
-    private String manager(UUID projectId) {
-        return projects.factsUnchecked(projectId)
-                .inCharge(Duty.PROJECT_MANAGER)
+    private static String manager(ProjectFacts facts) {
+        return facts.inCharge(Duty.PROJECT_MANAGER)
                 .map(person -> person.name() + ", project manager")
                 .orElse("Nobody yet, project manager");
     }

@@ -1,10 +1,7 @@
 package org.plumbrow.project.gate;
 
 import java.util.List;
-import java.util.UUID;
 import java.util.stream.Collectors;
-import org.plumbrow.project.ProjectFacts;
-import org.plumbrow.project.Projects;
 import org.plumbrow.project.Stage;
 import org.springframework.stereotype.Component;
 
@@ -18,11 +15,9 @@ class MeterNumberRule implements GateRule {
     static final String OF_THE_CONTRACT = "signed.4";
     private static final int SAID = 4;
 
-    private final Projects projects;
     private final AnswerRows answers;
 
-    MeterNumberRule(Projects projects, AnswerRows answers) {
-        this.projects = projects;
+    MeterNumberRule(AnswerRows answers) {
         this.answers = answers;
     }
 
@@ -32,13 +27,12 @@ class MeterNumberRule implements GateRule {
     }
 
     @Override
-    public Finding check(UUID projectId) {
-        ProjectFacts facts = projects.factsUnchecked(projectId);
-        AnswerRow contract = answers.of(projectId, List.of(Stage.SIGNED)).get(OF_THE_CONTRACT);
+    public Finding check(GateLook look) {
+        AnswerRow contract = answers.of(look.projectId(), List.of(Stage.SIGNED)).get(OF_THE_CONTRACT);
         String read = contract == null
                 ? ""
                 : contract.parts().stream().map(AnswerPart::text).collect(Collectors.joining(" "));
-        return judge(facts.site().meterNumbers(), read);
+        return judge(look.project().site().meterNumbers(), read);
     }
 
     static Finding judge(List<String> onSite, String inTheContract) {

@@ -1,10 +1,9 @@
 package org.plumbrow.schedule.gaterule;
 
 import java.util.Optional;
-import java.util.UUID;
 import org.plumbrow.project.ProjectFacts;
-import org.plumbrow.project.Projects;
 import org.plumbrow.project.gate.Finding;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
 import org.plumbrow.schedule.plan.PlanHead;
 import org.plumbrow.schedule.plan.Plans;
@@ -14,11 +13,9 @@ import org.springframework.stereotype.Component;
 @Component
 class PromiseIsForecastAnew implements GateRule {
 
-    private final Projects projects;
     private final Plans plans;
 
-    PromiseIsForecastAnew(Projects projects, Plans plans) {
-        this.projects = projects;
+    PromiseIsForecastAnew(Plans plans) {
         this.plans = plans;
     }
 
@@ -28,14 +25,14 @@ class PromiseIsForecastAnew implements GateRule {
     }
 
     @Override
-    public Finding check(UUID projectId) {
-        ProjectFacts project = projects.factsUnchecked(projectId);
+    public Finding check(GateLook look) {
+        ProjectFacts project = look.project();
         if (project.promise() == null) {
             return new Finding.CannotTell("Nothing is promised yet.", "Add the promise on the project's page.");
         }
         Optional<PlanHead> published = plans.publishedHead(project.branchId());
         return published
-                .flatMap(plan -> plans.promise(plan, projectId))
+                .flatMap(plan -> plans.promise(plan, project.id()))
                 .map(promise -> PromiseFindings.of("Plan " + published.get().number(), promise))
                 .orElseGet(() -> new Finding.Broken(
                         "No published plan has this promise.", "Publish a plan that has this project."));

@@ -1,9 +1,8 @@
 package org.plumbrow.schedule.gaterule;
 
-import java.util.UUID;
 import org.plumbrow.project.ProjectFacts;
-import org.plumbrow.project.Projects;
 import org.plumbrow.project.gate.Finding;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
 import org.plumbrow.schedule.plan.WhatIf;
 import org.springframework.stereotype.Component;
@@ -15,11 +14,9 @@ import org.springframework.stereotype.Component;
 @Component
 class PromiseIsPlausible implements GateRule {
 
-    private final Projects projects;
     private final WhatIf whatIf;
 
-    PromiseIsPlausible(Projects projects, WhatIf whatIf) {
-        this.projects = projects;
+    PromiseIsPlausible(WhatIf whatIf) {
         this.whatIf = whatIf;
     }
 
@@ -29,12 +26,12 @@ class PromiseIsPlausible implements GateRule {
     }
 
     @Override
-    public Finding check(UUID projectId) {
-        ProjectFacts project = projects.factsUnchecked(projectId);
+    public Finding check(GateLook look) {
+        ProjectFacts project = look.project();
         if (project.promise() == null) {
             return new Finding.CannotTell("Nothing is promised yet.", "Add the promise on the project's page.");
         }
-        return whatIf.promiseOf(projectId)
+        return whatIf.promiseOf(project)
                 .map(promise -> PromiseFindings.of("Today's plan", promise))
                 .orElseGet(() -> new Finding.CannotTell(
                         "The contract names no array, so nothing can be planned.",

@@ -13,8 +13,8 @@ import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
-import org.plumbrow.project.Projects;
 import org.plumbrow.project.gate.Finding;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
 import org.plumbrow.schedule.PlannedDates;
 import org.plumbrow.schedule.PublishedPlan;
@@ -25,13 +25,11 @@ import org.springframework.stereotype.Component;
 class SomebodyIsBooked implements GateRule {
 
     private final PublishedPlan plan;
-    private final Projects projects;
     private final Crews crews;
     private final Clock clock;
 
-    SomebodyIsBooked(PublishedPlan plan, Projects projects, Crews crews, Clock clock) {
+    SomebodyIsBooked(PublishedPlan plan, Crews crews, Clock clock) {
         this.plan = plan;
-        this.projects = projects;
         this.crews = crews;
         this.clock = clock;
     }
@@ -42,7 +40,8 @@ class SomebodyIsBooked implements GateRule {
     }
 
     @Override
-    public Finding check(UUID projectId) {
+    public Finding check(GateLook look) {
+        UUID projectId = look.projectId();
         List<PlannedDates> work = plan.of(projectId).stream()
                 .filter(dates -> dates.code().kind() == ActivityCode.Kind.CREW && !dates.isDone())
                 .toList();
@@ -64,11 +63,11 @@ class SomebodyIsBooked implements GateRule {
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
         return new Finding.Satisfied("%s booked from %s to %s, with the machines they need."
-                .formatted(names(projectId, work), DayWords.of(first.date()), DayWords.of(last.date())));
+                .formatted(
+                        names(look.project().branchId(), work), DayWords.of(first.date()), DayWords.of(last.date())));
     }
 
-    private String names(UUID projectId, List<PlannedDates> work) {
-        UUID branch = projects.factsUnchecked(projectId).branchId();
+    private String names(UUID branch, List<PlannedDates> work) {
         Map<UUID, String> names = crews.crews(branch, LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC)).stream()
                 .collect(Collectors.toMap(CrewFacts::id, CrewFacts::name));
         List<String> booked = work.stream()

@@ -25,11 +25,7 @@ import org.plumbrow.schedule.activity.JobActivities;
  * @param findings of the plan, and projects that cannot be planned at all
  */
 public record ComputedPlan(
-        PlanningProblem problem,
-        Plan plan,
-        List<MachineBooking> machines,
-        List<PlanFinding> findings,
-        String fingerprint) {
+        PlanningProblem problem, Plan plan, List<MachineBooking> machines, List<PlanFinding> findings) {
 
     private static final Set<Finding.Kind> CLASHES =
             EnumSet.of(Finding.Kind.BOOKED_TWICE, Finding.Kind.EQUIPMENT_SHORT);
@@ -52,11 +48,12 @@ public record ComputedPlan(
             throw new BrokenPlan(unexplained);
         }
         return new ComputedPlan(
-                problem,
-                plan,
-                MachineChoice.of(problem, plan, branch.equipment()),
-                findings(branch, plan),
-                PlanFingerprint.of(problem));
+                problem, plan, MachineChoice.of(problem, plan, branch.equipment()), findings(branch, plan));
+    }
+
+    /** Says whether another plan was made from the same; only a plan that is stored asks for it. */
+    String fingerprint() {
+        return PlanFingerprint.of(problem);
     }
 
     /** As a stored plan would be read, for comparing it with another one. */

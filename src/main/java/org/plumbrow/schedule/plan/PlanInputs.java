@@ -16,6 +16,7 @@ import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
 import org.plumbrow.crew.CrewsOfBranch;
 import org.plumbrow.crew.EquipmentFacts;
+import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.schedule.activity.ActivityList;
 import org.plumbrow.schedule.activity.ActivityRefresh;
@@ -69,11 +70,10 @@ public class PlanInputs {
 
     /** With one project more that is not in the plan yet: can its promise be kept? */
     @Transactional(readOnly = true)
-    public BranchProblem with(UUID projectId) {
-        var project = projects.factsUnchecked(projectId);
+    public BranchProblem with(ProjectFacts project) {
         BranchProblem stored = stored(project.branchId());
         List<JobActivities> jobs = new ArrayList<>(stored.jobs());
-        if (jobs.stream().noneMatch(job -> job.project().id().equals(projectId))) {
+        if (jobs.stream().noneMatch(job -> job.project().id().equals(project.id()))) {
             jobs.add(activities.think(project, stored.settings()));
         }
         return new BranchProblem(stored.settings(), stored.today(), jobs, stored.crews(), stored.equipment());

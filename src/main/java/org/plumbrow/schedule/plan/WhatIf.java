@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.Pin;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -48,10 +49,10 @@ public class WhatIf {
     }
 
     /** Today's plan with this project in it, whether it is signed or not. @return what it does to its promise; empty without one */
-    public Optional<PlannedPromise> promiseOf(UUID projectId) {
-        BranchProblem branch = inputs.with(projectId);
+    public Optional<PlannedPromise> promiseOf(ProjectFacts project) {
+        BranchProblem branch = inputs.with(project);
         return ComputedPlan.of(branch).snapshot(branch).promises().stream()
-                .filter(promise -> promise.projectId().equals(projectId))
+                .filter(promise -> promise.projectId().equals(project.id()))
                 .findFirst();
     }
 }

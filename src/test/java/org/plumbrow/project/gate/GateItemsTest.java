@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -181,7 +180,7 @@ class GateItemsTest {
             }
 
             @Override
-            public Finding check(UUID projectId) {
+            public Finding check(GateLook look) {
                 return new Finding.Satisfied("Fits.");
             }
         };

@@ -45,7 +45,7 @@ class RecordedFindingTest {
             }
 
             @Override
-            public Finding check(java.util.UUID projectId) {
+            public Finding check(GateLook look) {
                 return new Finding.Broken("Not signed.", "Sign it.");
             }
         };

@@ -20,6 +20,7 @@ import org.plumbrow.database.Ids;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.ProjectOutlook;
+import org.plumbrow.project.ProjectOutlook.AtTheGate;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -58,8 +59,9 @@ class ListPageTest {
         UUID nobody = projects.aHomeRoof().named("Nobody").in(branch).build();
         UUID sooner = projects.aHomeRoof().named("Sooner").in(branch).build();
         tell(() -> {
-            outlook.actsNext(later, "Rosa, permits", "Renew the ticket.", LocalDate.of(2027, 3, 9));
-            outlook.actsNext(sooner, "Nell, Crew 2", "Test strings.", LocalDate.of(2027, 3, 2));
+            outlook.nextGate(
+                    later, new AtTheGate(2, 9, "Rosa, permits", "Renew the ticket.", LocalDate.of(2027, 3, 9)));
+            outlook.nextGate(sooner, new AtTheGate(1, 9, "Nell, Crew 2", "Test strings.", LocalDate.of(2027, 3, 2)));
         });
         assertThat(names(page(""))).containsExactly("Sooner", "Later", "Nobody");
         assertThat(page("").select("tbody tr").first().text()).contains("Nell, Crew 2", "Tue, Mar 2");

@@ -12,8 +12,10 @@ import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.calc.duration.Skill;
 import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.project.Projects;
 import org.plumbrow.project.Stage;
 import org.plumbrow.project.gate.Finding;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -28,6 +30,9 @@ class PlanGateRulesTest {
 
     @Autowired
     ProjectFixture projects;
+
+    @Autowired
+    Projects facts;
 
     @Autowired
     ScheduleFixture schedule;
@@ -124,6 +129,6 @@ class PlanGateRulesTest {
     }
 
     private Finding check(GateRule rule, UUID project) {
-        return schedule.inBranch(branch, () -> rule.check(project));
+        return schedule.inBranch(branch, () -> rule.check(new GateLook(facts.factsUnchecked(project))));
     }
 }
