@@ -36,7 +36,15 @@ class DemoCast {
      * @param people by name
      * @param crews by name, filled when they are set up
      */
-    record Cast(UUID branchId, Map<String, UUID> people, Visitor manager, Map<String, UUID> crews) {
+    record Cast(UUID branchId, Map<String, UUID> people, Map<String, Visitor> visitors, Map<String, UUID> crews) {
+
+        Visitor manager() {
+            return visitor("Ines");
+        }
+
+        Visitor visitor(String name) {
+            return visitors.get(name);
+        }
 
         Actor actor(String name) {
             return new Actor(people.get(name), name);
@@ -59,7 +67,9 @@ class DemoCast {
             accounts.give(ids.get(i), branch, roles(rows.get(i)));
             people.put(rows.get(i).text("name"), ids.get(i));
         }
-        return new Cast(branch, people, visitors.find(people.get("Ines")).orElseThrow(), new LinkedHashMap<>());
+        Map<String, Visitor> known = new LinkedHashMap<>();
+        people.forEach((name, id) -> known.put(name, visitors.find(id).orElseThrow()));
+        return new Cast(branch, people, known, new LinkedHashMap<>());
     }
 
     private static Set<Role> roles(SeedRow row) {

@@ -1,6 +1,5 @@
 package org.plumbrow.demo;
 
-import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
 import org.plumbrow.demo.DemoCast.Cast;
@@ -27,8 +26,7 @@ class DemoEpilogue {
     void tell(List<Told> projects, Cast cast, Story story) {
         projects.forEach(told -> told.row()
                 .maybe("cutover_in_days")
-                .ifPresent(days -> cutovers.agree(
-                        told, cast, story, story.inDays(days), story.at(story.daysAgo(12), LocalTime.of(10, 0)))));
+                .ifPresent(days -> cutovers.agree(told, cast, story, story.inDays(days))));
         projects.stream().filter(told -> told.row().has("standing")).forEach(told -> stand(told, cast));
     }
 

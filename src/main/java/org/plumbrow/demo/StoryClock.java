@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,9 +23,17 @@ final class StoryClock extends Clock {
 
     /** Does the work as if it were that moment. */
     static void at(Instant moment, Runnable work) {
+        at(moment, () -> {
+            work.run();
+            return Boolean.TRUE;
+        });
+    }
+
+    /** As {@link #at(Instant, Runnable)}, for work with a result. */
+    static <T> T at(Instant moment, Supplier<T> work) {
         TOLD.set(moment);
         try {
-            work.run();
+            return work.get();
         } finally {
             TOLD.remove();
         }

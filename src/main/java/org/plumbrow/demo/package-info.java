@@ -24,7 +24,8 @@
             "cutover :: daylog",
             "calc",
             "calc :: calendar",
-            "calc :: duration"
+            "calc :: duration",
+            "calc :: electrical"
         })
 package org.plumbrow.demo;
 

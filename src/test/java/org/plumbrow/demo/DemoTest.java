@@ -3,7 +3,9 @@ package org.plumbrow.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.database.BranchWall;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -60,6 +62,31 @@ class DemoTest {
                 select p.number from project p where p.stage is not null and not exists
                   (select 1 from project_journal j where j.project_id = p.id and j.kind = 'gate.passed')
                 """)).isEmpty();
+    }
+
+    @Test
+    void everyReadingOfADayLogStandsInASeedFile() {
+        Set<String> written = SeedRow.of("outages.csv").stream()
+                .filter(row -> row.has("log"))
+                .map(row -> row.text("log"))
+                .distinct()
+                .flatMap(file -> SeedRow.of("cutover-logs/" + file).stream())
+                .flatMap(row -> row.parts("readings", ";").stream().map(part -> row.text("step") + " " + part))
+                .collect(Collectors.toSet());
+        List<String> kept = texts(
+                "select distinct step || ' ' || quantity || '=' || value from day_log_entry where kind = 'READING'");
+        assertThat(kept).isNotEmpty().isSubsetOf(written);
+    }
+
+    @Test
+    void everyOutageOfTheSeedWasConfirmedAndAgreed() {
+        assertThat(texts("""
+                select utility_confirmation from outage_window where customer_answer = 'AGREED' and utility_told_how is not null
+                """))
+                .containsExactlyInAnyOrderElementsOf(SeedRow.of("outages.csv").stream()
+                        .map(row -> row.text("utility_number"))
+                        .toList());
+        assertThat(texts("select outcome from day_log")).hasSize(8).containsOnly("DONE");
     }
 
     @Test

@@ -26,7 +26,7 @@ import org.springframework.transaction.annotation.Transactional;
 /** Opens and closes the log of a day. Between the two: {@link LogSteps}, {@link LogHolds}, {@link LogChanges}, {@link LogReversal}. */
 @org.springframework.stereotype.Service
 @Transactional
-class DayLogBook {
+public class DayLogBook {
 
     private final ProjectAccess projectAccess;
     private final Access access;
@@ -60,7 +60,7 @@ class DayLogBook {
     }
 
     /** Opens the log of the window that is to come, on its day or later. */
-    Optional<Refusal> open(UUID projectId, Service service, String personInCharge) {
+    public Optional<Refusal> open(UUID projectId, Service service, String personInCharge) {
         projectAccess.require(projectId, May.RUN_CUTOVER);
         Optional<OutageFacts> window =
                 outages.live(projectId).filter(live -> live.state().isAnnounced());
@@ -102,7 +102,7 @@ class DayLogBook {
     }
 
     /** Closes it: everything done, or reversed with the power back on and the reason written. */
-    Optional<Refusal> close(UUID projectId) {
+    public Optional<Refusal> close(UUID projectId) {
         projectAccess.require(projectId, May.RUN_CUTOVER);
         DayLog log =
                 rows.locked(rows.latest(projectId).orElseThrow(NotFound::new).id());

@@ -3,7 +3,7 @@ package org.plumbrow.cutover.daylog;
 import java.util.List;
 
 /** The five points at which nobody goes on before the named people have signed. */
-enum Hold {
+public enum Hold {
     H1(Part.PERSON_IN_CHARGE, Part.CUSTOMER),
     H2(Part.ELECTRICIAN),
     H3(Part.SECOND_PERSON),
@@ -17,12 +17,12 @@ enum Hold {
     }
 
     /** Whose signatures it takes, in their order. */
-    List<Part> parts() {
+    public List<Part> parts() {
         return parts;
     }
 
     /** As whom somebody signs. */
-    enum Part {
+    public enum Part {
         PERSON_IN_CHARGE("person in charge"),
         CUSTOMER("customer, or who decides for the farm or home"),
         ELECTRICIAN("licensed electrician"),

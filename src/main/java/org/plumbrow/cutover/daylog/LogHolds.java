@@ -12,7 +12,7 @@ import org.springframework.stereotype.Service;
 
 /** Signing a hold point: by the named people, with name and trade, when everything before it is done. */
 @Service
-class LogHolds {
+public class LogHolds {
 
     private static final int MOST_NAME = 120;
     private static final int MOST_TRADE = 80;
@@ -24,7 +24,7 @@ class LogHolds {
     }
 
     /** @param at when it was signed, if not now */
-    record Signing(
+    public record Signing(
             UUID entryId,
             Hold hold,
             Hold.Part part,
@@ -32,7 +32,7 @@ class LogHolds {
             String trade,
             @Nullable LocalTime at) {}
 
-    Said sign(UUID projectId, Signing signing) {
+    public Said sign(UUID projectId, Signing signing) {
         return pen.write(projectId, signing.entryId(), writing -> sign(writing, signing));
     }
 

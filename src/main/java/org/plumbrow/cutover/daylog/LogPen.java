@@ -30,7 +30,7 @@ import org.springframework.transaction.annotation.Transactional;
  * was added, and tells the window what the log now says of the power. Stored is answered only after the commit.
  */
 @Component
-class LogPen {
+public class LogPen {
 
     private static final int FORMAT = 1;
 
@@ -60,7 +60,7 @@ class LogPen {
     }
 
     /** What the rules say to a change; nothing was stored when they refuse. */
-    record Said(List<Refusal> refusals, String sentence) {
+    public record Said(List<Refusal> refusals, String sentence) {
         static Said refused(String field, String sentence) {
             return new Said(List.of(new Refusal(field, sentence)), "");
         }
@@ -74,7 +74,7 @@ class LogPen {
             return new Said(List.of(), sentence);
         }
 
-        boolean isStored() {
+        public boolean isStored() {
             return refusals.isEmpty();
         }
     }

@@ -15,7 +15,7 @@ import org.springframework.stereotype.Service;
 
 /** The way back: the latest time to decide, the decision, its reason, and the power back on. */
 @Service
-class LogReversal {
+public class LogReversal {
 
     private static final String NOTHING_TO_REVERSE =
             "The power is not off: there is nothing to reverse. Move or cancel the window instead.";
@@ -29,7 +29,7 @@ class LogReversal {
     }
 
     /** @param neededBy when the loads must run again; the three minutes lead back from there */
-    record Setting(
+    public record Setting(
             UUID entryId,
             @Nullable LocalTime neededBy,
             @Nullable Integer undoMinutes,
@@ -37,7 +37,7 @@ class LogReversal {
             @Nullable Integer reserveMinutes,
             String reason) {}
 
-    Said latest(UUID projectId, Setting setting) {
+    public Said latest(UUID projectId, Setting setting) {
         return pen.write(projectId, setting.entryId(), writing -> latest(writing, setting));
     }
 

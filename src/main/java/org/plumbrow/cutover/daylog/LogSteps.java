@@ -17,7 +17,7 @@ import org.springframework.stereotype.Service;
 
 /** Doing a step: its readings, then the tap that says it is done. */
 @Service
-class LogSteps {
+public class LogSteps {
 
     private final LogPen pen;
 
@@ -32,7 +32,7 @@ class LogSteps {
      * @param stays quantities that were read twice and stay outside their limits
      * @param at when it was done, if not now
      */
-    record Work(
+    public record Work(
             UUID entryId,
             String step,
             Map<String, String> typed,
@@ -45,7 +45,7 @@ class LogSteps {
     }
 
     /** Stores what was read and, if nothing is missing or to be asked about, that the step is done. */
-    Said done(UUID projectId, Work work) {
+    public Said done(UUID projectId, Work work) {
         return pen.write(projectId, work.entryId(), writing -> done(writing, work));
     }
 

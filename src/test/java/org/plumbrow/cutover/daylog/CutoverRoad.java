@@ -6,8 +6,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.plumbrow.TestWorld;
@@ -113,40 +111,11 @@ public class CutoverRoad implements GateRoad.Preparation {
                     || project.site().generator()) {
                 must(steps.done(
                         project.id(),
-                        new LogSteps.Work(Ids.next(), line.code(), usual(readings, line.code()), Set.of(), null)));
+                        new LogSteps.Work(
+                                Ids.next(), line.code(), LogScript.usual(readings, line.code()), Set.of(), null)));
             }
         }
         book.close(project.id());
-    }
-
-    static Map<String, String> usual(Readings readings, String step) {
-        Map<String, String> typed = new HashMap<>();
-        readings.of(step).stream()
-                .filter(Asked::required)
-                .forEach(asked -> typed.put(asked.quantity(), usual(readings, asked)));
-        return typed;
-    }
-
-    private static String usual(Readings readings, Asked asked) {
-        if (asked.isChoice()) {
-            return asked.choices().get(0).value();
-        }
-        if (asked.quantity().startsWith("dead-")) {
-            return "0";
-        }
-        return readings.service()
-                .pair(asked.quantity())
-                .map(pair ->
-                        Double.toString((pair.limits().aLeastV() + pair.limits().aMostV()) / 2))
-                .orElseGet(() -> other(asked));
-    }
-
-    private static String other(Asked asked) {
-        return switch (asked.quantity()) {
-            case Readings.INSULATION -> "550";
-            case Readings.LIVE_BEFORE, Readings.LIVE_AFTER -> "121";
-            default -> asked.isNumber() ? "6" : "275 in·lb";
-        };
     }
 
     private static void must(LogPen.Said said) {

@@ -4,7 +4,9 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.calc.outage.LatestReversal;
@@ -59,7 +61,7 @@ final class LogScript {
         }
         for (Asked asked : readings.of(step.code())) {
             if (asked.required()) {
-                read(step.code(), asked.quantity(), usual(asked));
+                read(step.code(), asked.quantity(), usual(readings, asked));
             }
         }
         done(step.code());
@@ -75,7 +77,14 @@ final class LogScript {
         };
     }
 
-    private String usual(Asked asked) {
+    /** What a step asks for, read as usual. */
+    static Map<String, String> usual(Readings readings, String step) {
+        return readings.of(step).stream()
+                .filter(Asked::required)
+                .collect(Collectors.toMap(Asked::quantity, asked -> usual(readings, asked)));
+    }
+
+    private static String usual(Readings readings, Asked asked) {
         if (asked.isChoice()) {
             return asked.choices().get(0).value();
         }
