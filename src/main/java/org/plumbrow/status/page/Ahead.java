@@ -1,0 +1,69 @@
+package org.plumbrow.status.page;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.plumbrow.calc.duration.ActivityCode;
+import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.project.Stage;
+import org.plumbrow.schedule.PlannedDates;
+
+/**
+ * When the stages to come are planned, as the published plan has it; the outage that was told outweighs the plan. A day
+ * that has passed tells nothing about what is to come and is left out.
+ *
+ * @param byStage the day on which a stage is planned to be reached
+ * @param building whether somebody builds, or has begun to
+ * @param buildingFrom when building is planned to begin, if that is still to come
+ */
+record Ahead(Map<Stage, LocalDate> byStage, boolean building, Optional<LocalDate> buildingFrom) {
+
+    private static final Set<ActivityCode> BUILDING = EnumSet.range(ActivityCode.SITE_START, ActivityCode.SITE_FINISH);
+
+    private static final Map<Stage, Set<ActivityCode>> REACHED_BY = Map.of(
+            Stage.SURVEYED, EnumSet.of(ActivityCode.SURVEY),
+            Stage.DESIGNED, EnumSet.of(ActivityCode.DESIGN),
+            Stage.PERMITTED,
+                    EnumSet.of(
+                            ActivityCode.PERMIT,
+                            ActivityCode.ZONING,
+                            ActivityCode.INTERCONNECTION,
+                            ActivityCode.AGREEMENT),
+            Stage.INSTALLED, EnumSet.range(ActivityCode.SITE_START, ActivityCode.INSPECTION),
+            Stage.CUTOVER, EnumSet.of(ActivityCode.CUTOVER),
+            Stage.COMMISSIONED, EnumSet.range(ActivityCode.PERMISSION, ActivityCode.HAND_OVER));
+
+    static final Ahead NOTHING = new Ahead(Map.of(), false, Optional.empty());
+
+    static Ahead of(List<PlannedDates> plan, Optional<OutageFacts> told, LocalDate today) {
+        Map<Stage, LocalDate> byStage = new EnumMap<>(Stage.class);
+        REACHED_BY.forEach((stage, codes) ->
+                finish(plan, codes).filter(day -> !day.isBefore(today)).ifPresent(day -> byStage.put(stage, day)));
+        told.map(OutageFacts::day)
+                .filter(day -> !day.isBefore(today))
+                .ifPresent(day -> byStage.put(Stage.CUTOVER, day));
+        Optional<LocalDate> from = plan.stream()
+                .filter(row -> BUILDING.contains(row.code()))
+                .map(row -> row.start().date())
+                .min(Comparator.naturalOrder());
+        boolean begun = plan.stream().anyMatch(row -> BUILDING.contains(row.code()) && row.isDone())
+                || from.filter(day -> !day.isAfter(today)).isPresent();
+        return new Ahead(byStage, begun, from.filter(day -> day.isAfter(today)));
+    }
+
+    private static Optional<LocalDate> finish(List<PlannedDates> plan, Set<ActivityCode> codes) {
+        return plan.stream()
+                .filter(row -> codes.contains(row.code()))
+                .map(row -> row.finish().date())
+                .max(Comparator.naturalOrder());
+    }
+
+    Optional<LocalDate> day(Stage stage) {
+        return Optional.ofNullable(byStage.get(stage));
+    }
+}
