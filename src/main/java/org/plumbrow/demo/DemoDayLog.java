@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.plumbrow.calc.electrical.Service;
@@ -85,9 +84,9 @@ class DemoDayLog {
             if (step.startsWith("H")) {
                 sign(row, Hold.valueOf(step), when);
             } else {
-                must(at(
-                        when,
-                        () -> steps.done(project, new LogSteps.Work(Ids.next(), step, readings(row), Set.of(), null))));
+                String who = name(row.text("who")) + ", " + row.text("trade");
+                LogSteps.Work work = new LogSteps.Work(Ids.next(), step, readings(row), Map.of(), null, Map.of(), who);
+                must(at(when, () -> steps.done(project, work)));
             }
         }
 

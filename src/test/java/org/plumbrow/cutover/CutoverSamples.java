@@ -12,6 +12,16 @@ class CutoverSamples implements RouteSamples {
 
     @Override
     public Map<String, String> in(TestBranch branch) {
-        return Map.of("blackoutId", Ids.next().toString(), "entryId", Ids.next().toString());
+        return Map.of(
+                "blackoutId",
+                Ids.next().toString(),
+                "entryId",
+                Ids.next().toString(),
+                "logStep",
+                "1",
+                "logHold",
+                "H1",
+                "windowId",
+                Ids.next().toString());
     }
 }

@@ -54,7 +54,7 @@ class CutoversPageTest {
         Document page = page(ground.branch().projectManager());
         assertThat(page.select("h1").text()).isEqualTo("Next power off: Sedge Hollow Dairy, Fri, Mar 26 (in 25 days)");
         assertThat(page.text()).contains("The utility has not confirmed and one more");
-        assertThat(page.select("a[href$=/outage]").text()).contains("Alder Lane 12");
+        assertThat(page.select("a[href*=/day-log/of/]").text()).contains("Alder Lane 12");
     }
 
     @Test

@@ -53,11 +53,11 @@ record Asked(
         return new Asked(quantity, words, hint, "", required, false, List.of(), Optional.empty(), value -> "");
     }
 
-    boolean isNumber() {
+    public boolean isNumber() {
         return possible.isPresent();
     }
 
-    boolean isChoice() {
+    public boolean isChoice() {
         return !choices.isEmpty();
     }
 

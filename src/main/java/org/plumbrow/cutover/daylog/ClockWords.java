@@ -1,6 +1,7 @@
 package org.plumbrow.cutover.daylog;
 
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -13,6 +14,10 @@ final class ClockWords {
     private ClockWords() {}
 
     static String of(Instant at, ZoneId zone) {
-        return CLOCK.format(at.atZone(zone)).toLowerCase(Locale.US);
+        return of(at.atZone(zone).toLocalTime());
+    }
+
+    static String of(LocalTime time) {
+        return CLOCK.format(time).toLowerCase(Locale.US);
     }
 }

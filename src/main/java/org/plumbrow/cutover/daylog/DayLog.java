@@ -29,7 +29,7 @@ record DayLog(
         REVERSED
     }
 
-    boolean isClosed() {
+    public boolean isClosed() {
         return closedAt != null;
     }
 }

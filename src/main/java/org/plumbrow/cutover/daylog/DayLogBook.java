@@ -14,12 +14,8 @@ import org.plumbrow.cutover.Outages;
 import org.plumbrow.database.Ids;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
-import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectFacts;
-import org.plumbrow.project.Projects;
 import org.plumbrow.web.Access;
-import org.plumbrow.web.May;
-import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -28,9 +24,8 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional
 public class DayLogBook {
 
-    private final ProjectAccess projectAccess;
+    private final LogDoor door;
     private final Access access;
-    private final Projects projects;
     private final Outages outages;
     private final OutageMinutesOfProject minutes;
     private final LogRows rows;
@@ -39,18 +34,16 @@ public class DayLogBook {
     private final Clock clock;
 
     DayLogBook(
-            ProjectAccess projectAccess,
+            LogDoor door,
             Access access,
-            Projects projects,
             Outages outages,
             OutageMinutesOfProject minutes,
             LogRows rows,
             LogPen pen,
             Journal journal,
             Clock clock) {
-        this.projectAccess = projectAccess;
+        this.door = door;
         this.access = access;
-        this.projects = projects;
         this.outages = outages;
         this.minutes = minutes;
         this.rows = rows;
@@ -61,7 +54,7 @@ public class DayLogBook {
 
     /** Opens the log of the window that is to come, on its day or later. */
     public Optional<Refusal> open(UUID projectId, Service service, String personInCharge) {
-        projectAccess.require(projectId, May.RUN_CUTOVER);
+        ProjectFacts project = door.require(projectId);
         Optional<OutageFacts> window =
                 outages.live(projectId).filter(live -> live.state().isAnnounced());
         if (window.isEmpty()) {
@@ -76,9 +69,7 @@ public class DayLogBook {
         if (personInCharge.isBlank() || personInCharge.strip().length() > 120) {
             return Optional.of(new Refusal("personInCharge", "Write the name of the person in charge."));
         }
-        if (rows.ofWindow(window.get().id()).isEmpty()) {
-            begin(projects.factsUnchecked(projectId), window.get(), service, personInCharge.strip(), now);
-        }
+        begin(project, window.get(), service, personInCharge.strip(), now);
         return Optional.empty();
     }
 
@@ -97,15 +88,20 @@ public class DayLogBook {
                 access.actor().name(),
                 null,
                 null);
-        rows.open(log, Procedure.of(generator, planned));
-        journal(log, "daylog.opened", "Day log opened.", now);
+        // Two people open it at once: one log, and the second of them simply sees it.
+        if (rows.open(log, Procedure.of(generator, planned))) {
+            journal(log, "daylog.opened", "Day log opened.", now);
+        }
     }
 
     /** Closes it: everything done, or reversed with the power back on and the reason written. */
     public Optional<Refusal> close(UUID projectId) {
-        projectAccess.require(projectId, May.RUN_CUTOVER);
-        DayLog log =
-                rows.locked(rows.latest(projectId).orElseThrow(NotFound::new).id());
+        door.require(projectId);
+        Optional<DayLog> known = rows.latest(projectId);
+        if (known.isEmpty()) {
+            return Optional.of(Refusal.ofForm("The day log is not open yet."));
+        }
+        DayLog log = rows.locked(known.get().id());
         if (log.isClosed()) {
             return Optional.empty();
         }

@@ -24,14 +24,22 @@ class LogChanges {
     /**
      * @param of the entry that is wrong
      * @param at the right time; null to leave it
-     * @param value the right value of a reading; null to leave it
+     * @param value the right value of a reading, or who did the step; null or empty to leave it
+     * @param seen how often it had been changed when the page was opened
      */
     record Correction(
             UUID entryId,
             UUID of,
             @Nullable LocalTime at,
             @Nullable String value,
-            String reason) {}
+            String reason,
+            long seen) {
+
+        /** By whoever has not looked at earlier changes. */
+        Correction(UUID entryId, UUID of, @Nullable LocalTime at, @Nullable String value, String reason) {
+            this(entryId, of, at, value, reason, LogReversal.ANY);
+        }
+    }
 
     Said correct(UUID projectId, Correction correction) {
         return pen.write(projectId, correction.entryId(), writing -> correct(writing, correction));
@@ -40,19 +48,36 @@ class LogChanges {
     private Said correct(Writing writing, Correction correction) {
         Optional<LogEntry> entry = writing.state().entry(correction.of()).filter(LogChanges::isCorrectable);
         if (entry.isEmpty() || writing.state().isTakenBack(correction.of())) {
-            return Said.refused("", "This entry cannot be corrected.");
+            return Said.meanwhile("", "This entry was taken back, or is of a kind that is not corrected.");
+        }
+        if (correction.seen() != LogReversal.ANY
+                && correction.seen()
+                        != writing.state().changesOf(correction.of()).size()) {
+            return Said.meanwhile("", "Somebody else changed this entry meanwhile.");
         }
         if (isNoReason(correction.reason())) {
             return Said.refused("reason", "Write why, 1 to 300 characters. Both times stay in the log.");
         }
-        Instant at = correction.at() == null ? standing(writing, entry.get()) : writing.at(correction.at());
+        return correct(writing, correction, entry.get());
+    }
+
+    private Said correct(Writing writing, Correction correction, LogEntry entry) {
+        Instant at = correction.at() == null ? standing(writing, entry) : writing.at(correction.at());
         if (writing.isToCome(at)) {
             return Said.refused("at", writing.clock(at) + " is still to come. Write a time that has passed.");
         }
-        boolean newValue = entry.get().kind() == EntryKind.READING && correction.value() != null;
-        return newValue
-                ? correctValue(writing, correction, entry.get(), at)
-                : corrected(writing, correction, entry.get(), null, at);
+        String value = correction.value() == null ? "" : correction.value().strip();
+        if (value.isEmpty()) {
+            return corrected(writing, correction, entry, null, at);
+        }
+        return switch (entry.kind()) {
+            case READING -> correctValue(writing, correction, entry, at);
+            case DONE ->
+                value.length() > LogSteps.MOST_NAME
+                        ? Said.refused("value", LogSteps.NAME_TOO_LONG)
+                        : corrected(writing, correction, entry, value, at);
+            default -> corrected(writing, correction, entry, null, at);
+        };
     }
 
     private static Said correctValue(Writing writing, Correction correction, LogEntry entry, Instant at) {

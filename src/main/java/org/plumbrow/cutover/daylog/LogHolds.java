@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.cutover.daylog.LogPen.Said;
@@ -37,17 +38,34 @@ public class LogHolds {
     }
 
     private Said sign(Writing writing, Signing signing) {
-        Instant at = writing.at(signing.at());
+        Optional<Said> faster = signedMeanwhile(writing, signing);
+        if (faster.isPresent()) {
+            return faster.get();
+        }
         List<Refusal> refusals = new ArrayList<>(ofTheHold(writing, signing));
-        refusals.addAll(ofFields(writing, signing, at));
+        refusals.addAll(ofFields(writing, signing));
         if (!refusals.isEmpty()) {
             return Said.refused(refusals);
         }
         LogEntry.Signature signature = new LogEntry.Signature(
                 signing.part(), signing.name().strip(), signing.trade().strip());
+        Instant at = writing.at(signing.at());
         writing.sign(signing.entryId(), signing.hold(), signature, at);
         return Said.stored("hold point " + signing.hold() + " is signed by the "
                 + signing.part().words() + ", " + writing.clock(at) + ".");
+    }
+
+    /** Somebody has signed as the same, on another phone perhaps. */
+    private static Optional<Said> signedMeanwhile(Writing writing, Signing signing) {
+        return writing.state().signatures(signing.hold()).stream()
+                .filter(one -> one.entry().signature() != null
+                        && one.entry().signature().part() == signing.part())
+                .findFirst()
+                .map(one -> Said.meanwhile(
+                        "part",
+                        one.entry().signature().name() + " has signed " + signing.hold() + " as "
+                                + signing.part().words() + " already, " + writing.clock(one.at())
+                                + ". A second signature is not needed."));
     }
 
     private static List<Refusal> ofTheHold(Writing writing, Signing signing) {
@@ -62,14 +80,12 @@ public class LogHolds {
         boolean asked = writing.state().unsigned(signing.hold()).contains(signing.part());
         if (!asked && signing.part() != Hold.Part.INSPECTOR) {
             refusals.add(new Refusal(
-                    "part",
-                    "The " + signing.part().words() + " has signed " + signing.hold()
-                            + " already, or is not asked to."));
+                    "part", "The " + signing.part().words() + " is not asked to sign " + signing.hold() + "."));
         }
         return refusals;
     }
 
-    private static List<Refusal> ofFields(Writing writing, Signing signing, Instant at) {
+    private static List<Refusal> ofFields(Writing writing, Signing signing) {
         List<Refusal> refusals = new ArrayList<>();
         int name = signing.name().strip().length();
         int trade = signing.trade().strip().length();
@@ -84,9 +100,7 @@ public class LogHolds {
             refusals.add(
                     new Refusal("trade", "Write the trade or what they are here, for example journeyman electrician."));
         }
-        if (writing.isToCome(at)) {
-            refusals.add(new Refusal("at", writing.clock(at) + " is still to come. Write a time that has passed."));
-        }
+        writing.against(signing.at()).ifPresent(refusals::add);
         return refusals;
     }
 }

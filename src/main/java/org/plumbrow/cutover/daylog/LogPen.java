@@ -5,21 +5,20 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.cutover.OutageState;
 import org.plumbrow.cutover.Outages;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
-import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectFacts;
-import org.plumbrow.project.Projects;
 import org.plumbrow.project.SiteLoad;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
-import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Component;
@@ -34,44 +33,49 @@ public class LogPen {
 
     private static final int FORMAT = 1;
 
-    private final ProjectAccess projectAccess;
+    private final LogDoor door;
     private final Access access;
     private final LogRows rows;
-    private final Projects projects;
     private final Outages outages;
     private final Journal journal;
     private final Clock clock;
 
-    LogPen(
-            ProjectAccess projectAccess,
-            Access access,
-            LogRows rows,
-            Projects projects,
-            Outages outages,
-            Journal journal,
-            Clock clock) {
-        this.projectAccess = projectAccess;
+    LogPen(LogDoor door, Access access, LogRows rows, Outages outages, Journal journal, Clock clock) {
+        this.door = door;
         this.access = access;
         this.rows = rows;
-        this.projects = projects;
         this.outages = outages;
         this.journal = journal;
         this.clock = clock;
     }
 
-    /** What the rules say to a change; nothing was stored when they refuse. */
-    public record Said(List<Refusal> refusals, String sentence) {
+    /**
+     * What the rules say to a change.
+     *
+     * @param sentence what was stored, for the journal and for the page; empty when nothing was
+     * @param meanwhile refused because somebody else wrote something since the page was opened
+     */
+    public record Said(List<Refusal> refusals, String sentence, boolean meanwhile) {
         static Said refused(String field, String sentence) {
-            return new Said(List.of(new Refusal(field, sentence)), "");
+            return new Said(List.of(new Refusal(field, sentence)), "", false);
+        }
+
+        /** Somebody else was faster. */
+        static Said meanwhile(String field, String sentence) {
+            return new Said(List.of(new Refusal(field, sentence)), "", true);
         }
 
         static Said refused(List<Refusal> refusals) {
-            return new Said(refusals, "");
+            return new Said(refusals, "", false);
         }
 
-        /** @param sentence what happened, for the journal and for the page */
         static Said stored(String sentence) {
-            return new Said(List.of(), sentence);
+            return new Said(List.of(), sentence, false);
+        }
+
+        /** As the beginning of a sentence. */
+        static String begun(String sentence) {
+            return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
         }
 
         public boolean isStored() {
@@ -86,13 +90,20 @@ public class LogPen {
      */
     @Transactional
     public Said write(UUID projectId, UUID entryId, Function<Writing, Said> change) {
-        projectAccess.require(projectId, May.RUN_CUTOVER);
-        DayLog known = rows.latest(projectId).orElseThrow(NotFound::new);
-        DayLog log = rows.locked(known.id());
+        ProjectFacts project = door.require(projectId);
+        Optional<DayLog> known = rows.latest(projectId);
+        if (known.isEmpty()) {
+            return Said.refused("", "The day log is not open yet.");
+        }
+        DayLog log = rows.locked(known.get().id());
         if (rows.knows(entryId)) {
             return Said.stored("That was stored already.");
         }
-        Writing writing = writing(log);
+        OutageFacts window = outages.find(log.windowId()).orElseThrow(NotFound::new);
+        Writing writing = writing(log, project, window);
+        if (isGivenUp(log, writing.state(), window)) {
+            return Said.refused("", "This outage was moved or cancelled. Its log is not written any more.");
+        }
         Said said = change.apply(writing);
         if (writing.added().isEmpty()) {
             return said;
@@ -112,14 +123,21 @@ public class LogPen {
         return said;
     }
 
-    private Writing writing(DayLog log) {
-        OutageFacts window = outages.find(log.windowId()).orElseThrow(NotFound::new);
+    /** Given up before the power went off: there is nothing to tell of. After that the day is logged to its end. */
+    static boolean isGivenUp(DayLog log, LogState state, OutageFacts window) {
+        return !log.isClosed()
+                && !window.isLive()
+                && window.state() != OutageState.DONE
+                && state.powerOffAt().isEmpty();
+    }
+
+    private Writing writing(DayLog log, ProjectFacts project, OutageFacts window) {
         return new Writing(
                 log,
                 new LogState(rows.steps(log.id()), rows.entries(log.id())),
-                readings(log, projects.factsUnchecked(log.projectId())),
+                readings(log, project),
                 access.actor(),
-                new Writing.Moment(clock.instant(), window.day(), zone(log.branchId())),
+                new LogMoment(clock.instant(), window.day().atTime(window.start()), zone(log.branchId())),
                 rows.nextNumber(log.id(), Writing.PAGE));
     }
 

@@ -2,6 +2,7 @@ package org.plumbrow.cutover.daylog;
 
 import java.time.Instant;
 import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -11,11 +12,15 @@ import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.Outages;
 import org.plumbrow.cutover.daylog.LogPen.Said;
 import org.plumbrow.web.NotFound;
+import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Service;
 
 /** The way back: the latest time to decide, the decision, its reason, and the power back on. */
 @Service
 public class LogReversal {
+
+    /** What was set before does not matter. */
+    static final long ANY = -1;
 
     private static final String NOTHING_TO_REVERSE =
             "The power is not off: there is nothing to reverse. Move or cancel the window instead.";
@@ -28,14 +33,30 @@ public class LogReversal {
         this.outages = outages;
     }
 
-    /** @param neededBy when the loads must run again; the three minutes lead back from there */
+    /**
+     * @param neededBy when the loads must run again; the three minutes lead back from there
+     * @param seen how often the time had been set when the page was opened
+     */
     public record Setting(
             UUID entryId,
             @Nullable LocalTime neededBy,
             @Nullable Integer undoMinutes,
             @Nullable Integer bringBackMinutes,
             @Nullable Integer reserveMinutes,
-            String reason) {}
+            String reason,
+            long seen) {
+
+        /** By whoever has not looked at an earlier one. */
+        public Setting(
+                UUID entryId,
+                @Nullable LocalTime neededBy,
+                @Nullable Integer undoMinutes,
+                @Nullable Integer bringBackMinutes,
+                @Nullable Integer reserveMinutes,
+                String reason) {
+            this(entryId, neededBy, undoMinutes, bringBackMinutes, reserveMinutes, reason, ANY);
+        }
+    }
 
     public Said latest(UUID projectId, Setting setting) {
         return pen.write(projectId, setting.entryId(), writing -> latest(writing, setting));
@@ -45,6 +66,10 @@ public class LogReversal {
         if (writing.log().isClosed() || writing.state().powerOnAt().isPresent()) {
             return Said.refused("", "The outage is over; there is nothing to reverse.");
         }
+        if (setting.seen() != ANY
+                && setting.seen() != writing.state().of(EntryKind.REVERSAL_TIME).size()) {
+            return Said.meanwhile("", "Somebody else set the latest reversal time meanwhile.");
+        }
         if (setting.neededBy() == null) {
             return Said.refused("neededBy", "Write the time by which the loads must run again.");
         }
@@ -53,7 +78,7 @@ public class LogReversal {
         }
         try {
             LatestReversal latest = new LatestReversal(
-                    writing.day().atTime(setting.neededBy()),
+                    writing.moment().local(setting.neededBy()),
                     or(setting.undoMinutes(), LatestReversal.USUAL_UNDO),
                     or(setting.bringBackMinutes(), LatestReversal.USUAL_BRING_BACK),
                     or(setting.reserveMinutes(), LatestReversal.USUAL_RESERVE));
@@ -65,14 +90,14 @@ public class LogReversal {
 
     private Said latest(Writing writing, Setting setting, LatestReversal latest) {
         OutageFacts window = outages.find(writing.log().windowId()).orElseThrow(NotFound::new);
-        String decideBy = writing.clock(writing.at(latest.decideBy().toLocalTime()));
+        String decideBy = ClockWords.of(latest.decideBy().toLocalTime());
         boolean beforeTheStart = writing.state().powerOffAt().isEmpty()
                 && !latest.isPossibleFrom(window.day().atTime(window.start()));
         if (beforeTheStart || latest.decideBy().toLocalDate().isBefore(window.day())) {
             return Said.refused(
                     "neededBy",
-                    "The latest reversal (" + decideBy + ") lies before the start ("
-                            + writing.clock(writing.at(window.start())) + "). Not possible without a generator.");
+                    "The latest reversal (" + decideBy + ") lies before the start (" + ClockWords.of(window.start())
+                            + "). Not possible without a generator.");
         }
         String reason = setting.reason().strip();
         writing.about(
@@ -124,10 +149,11 @@ public class LogReversal {
             if (writing.state().powerOnAt().isPresent()) {
                 return Said.refused("", "The power is back on already. Correct the time if it is wrong.");
             }
-            Instant at = writing.at(typed);
-            if (writing.isToCome(at)) {
-                return Said.refused("at", writing.clock(at) + " is still to come. Write a time that has passed.");
+            Optional<Refusal> time = writing.against(typed);
+            if (time.isPresent()) {
+                return Said.refused(List.of(time.get()));
             }
+            Instant at = writing.at(typed);
             writing.about(entryId, stepOfReversal(writing), EntryKind.POWER_ON, null, null, at);
             return Said.stored("the power is back on, " + writing.clock(at) + ".");
         });

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.sql.Types;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -29,11 +30,13 @@ class LogRows {
         this.jdbc = jdbc;
     }
 
-    void open(DayLog log, List<LogStep> steps) {
-        jdbc.sql("""
+    /** @return false when the window has its log already */
+    boolean open(DayLog log, List<LogStep> steps) {
+        int opened = jdbc.sql("""
                 insert into day_log (id, version, branch_id, project_id, window_id, service, generator, person_in_charge,
                                      opened_at, opened_by)
                 values (:id, 0, :branch, :project, :window, :service, :generator, :person, :at, :by)
+                on conflict (window_id) do nothing
                 """)
                 .param("id", log.id())
                 .param("branch", log.branchId())
@@ -45,7 +48,10 @@ class LogRows {
                 .param("at", Timestamp.from(log.openedAt()))
                 .param("by", log.openedBy())
                 .update();
-        steps.forEach(step -> addStep(log, step));
+        if (opened == 1) {
+            steps.forEach(step -> addStep(log, step));
+        }
+        return opened == 1;
     }
 
     private void addStep(DayLog log, LogStep step) {
@@ -86,6 +92,24 @@ class LogRows {
                 .param(projectId)
                 .query(LogRows::log)
                 .optional();
+    }
+
+    /** The logs of all days of the project, newest first. */
+    List<DayLogSheet.PastLog> ofProject(UUID projectId) {
+        return jdbc.sql("""
+                select l.window_id, w.day, l.outcome from day_log l join outage_window w on w.id = l.window_id
+                 where l.project_id = ? order by l.opened_at desc, l.id desc
+                """)
+                .param(projectId)
+                .query((row, n) -> new DayLogSheet.PastLog(
+                        row.getObject("window_id", UUID.class),
+                        row.getObject("day", LocalDate.class),
+                        outcome(row.getString("outcome"))))
+                .list();
+    }
+
+    private static DayLog.@Nullable Outcome outcome(@Nullable String name) {
+        return name == null ? null : DayLog.Outcome.valueOf(name);
     }
 
     /** Nobody else writes into this log until the transaction ends: rules and order hold for two phones at once. */
@@ -193,7 +217,7 @@ class LogRows {
                 row.getTimestamp("opened_at").toInstant(),
                 row.getString("opened_by"),
                 closed == null ? null : closed.toInstant(),
-                outcome == null ? null : DayLog.Outcome.valueOf(outcome));
+                outcome(outcome));
     }
 
     private static LogEntry entry(ResultSet row, int number) throws SQLException {

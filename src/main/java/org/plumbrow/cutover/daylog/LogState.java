@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What the entries of a log say together: what is taken back does not count, a correction takes the place of what it corrects. */
@@ -126,6 +127,15 @@ final class LogState {
         return effective.stream()
                 .anyMatch(one -> one.entry().kind() == EntryKind.STAYS
                         && readingId.equals(one.entry().corrects()));
+    }
+
+    /** Why a reading outside its limits stays. */
+    Optional<String> whyItStays(UUID readingId) {
+        return effective.stream()
+                .map(Effective::entry)
+                .filter(entry -> entry.kind() == EntryKind.STAYS && readingId.equals(entry.corrects()))
+                .flatMap(entry -> Stream.ofNullable(entry.reason()))
+                .reduce((earlier, later) -> later);
     }
 
     List<Effective> signatures(Hold hold) {

@@ -19,12 +19,12 @@ record LogStep(
         int typicalMinutes,
         @Nullable String whyNot) {
 
-    boolean applies() {
+    public boolean applies() {
         return whyNot == null;
     }
 
     /** "Step 7" or "Hold point H3". */
-    String title() {
+    public String title() {
         return hold ? "Hold point " + code : "Step " + code;
     }
 }

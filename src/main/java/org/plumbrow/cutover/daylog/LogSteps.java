@@ -3,21 +3,21 @@ package org.plumbrow.cutover.daylog;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.cutover.daylog.LogPen.Said;
-import org.plumbrow.cutover.daylog.LogState.Effective;
-import org.plumbrow.database.Ids;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Service;
 
 /** Doing a step: its readings, then the tap that says it is done. */
 @Service
 public class LogSteps {
+
+    static final int MOST_NAME = 120;
+    static final String NAME_TOO_LONG = "A name has at most 120 characters.";
 
     private final LogPen pen;
 
@@ -29,19 +29,39 @@ public class LogSteps {
      * What a person sends of a step.
      *
      * @param typed by quantity; blank ones were left out
-     * @param stays quantities that were read twice and stay outside their limits
+     * @param stays why a reading outside its limits stays, by quantity
      * @param at when it was done, if not now
+     * @param seen what the page showed when it was opened, by quantity; none for a quantity is not compared
+     * @param who who did it; empty for the person who writes
      */
     public record Work(
             UUID entryId,
             String step,
             Map<String, String> typed,
-            Set<String> stays,
-            @Nullable LocalTime at) {}
+            Map<String, String> stays,
+            @Nullable LocalTime at,
+            Map<String, String> seen,
+            String who) {
+
+        /** By the person who writes, on a fresh page. */
+        Work(UUID entryId, String step, Map<String, String> typed, Map<String, String> stays, @Nullable LocalTime at) {
+            this(entryId, step, typed, stays, at, Map.of(), "");
+        }
+
+        /** Without what only repeats an older value that somebody has replaced meanwhile. */
+        Work without(Map<String, String> replaced) {
+            Map<String, String> fresh = new HashMap<>(typed);
+            replaced.keySet().forEach(fresh::remove);
+            return new Work(entryId, step, fresh, stays, at, seen, who);
+        }
+    }
 
     /** Stores what was read, whatever else is missing. */
     Said read(UUID projectId, Work work) {
-        return pen.write(projectId, work.entryId(), writing -> read(writing, work));
+        return pen.write(projectId, work.entryId(), writing -> {
+            List<Refusal> refusals = against(writing, work);
+            return refusals.isEmpty() ? stored(writing, work) : Said.refused(refusals);
+        });
     }
 
     /** Stores what was read and, if nothing is missing or to be asked about, that the step is done. */
@@ -49,33 +69,30 @@ public class LogSteps {
         return pen.write(projectId, work.entryId(), writing -> done(writing, work));
     }
 
-    private Said read(Writing writing, Work work) {
-        List<Refusal> refusals = mayBeWritten(writing, work.step());
-        refusals.addAll(notValues(writing, work));
+    private static Said done(Writing writing, Work work) {
+        List<Refusal> refusals = against(writing, work);
         if (!refusals.isEmpty()) {
             return Said.refused(refusals);
         }
-        int stored = store(writing, work);
-        return Said.stored(stored == 0 ? "" : title(writing, work) + ", " + readings(stored) + ".");
+        Said readings = stored(writing, work);
+        List<Refusal> open = new ArrayList<>(readings.refusals());
+        new StepReadings(writing, work).open().forEach(open::add);
+        if (!open.isEmpty()) {
+            return new Said(open, readings.sentence(), readings.meanwhile());
+        }
+        Instant at = writing.at(work.at());
+        writing.done(work.entryId(), work.step(), work.who().strip(), at);
+        String read = readings.sentence().isEmpty() ? "" : " " + Said.begun(readings.sentence());
+        return Said.stored(title(writing, work) + " is done, " + writing.clock(at) + "." + read);
     }
 
-    private Said done(Writing writing, Work work) {
-        List<Refusal> refusals = mayBeWritten(writing, work.step());
-        refusals.addAll(notValues(writing, work));
-        Instant at = writing.at(work.at());
-        if (writing.isToCome(at)) {
-            refusals.add(new Refusal("at", writing.clock(at) + " is still to come. Write a time that has passed."));
-        }
-        if (!refusals.isEmpty()) {
-            return Said.refused(refusals);
-        }
-        int stored = store(writing, work);
-        List<Refusal> open = open(writing, work);
-        if (!open.isEmpty()) {
-            return new Said(open, stored == 0 ? "" : title(writing, work) + ", " + readings(stored) + ".");
-        }
-        writing.done(work.entryId(), work.step(), at);
-        return Said.stored(title(writing, work) + " is done, " + writing.clock(at) + ".");
+    /** Keeps the readings; both of two that came at the same time, and says so. */
+    private static Said stored(Writing writing, Work work) {
+        StepReadings readings = new StepReadings(writing, work);
+        List<Refusal> twice = readings.twice();
+        List<String> stored = readings.store();
+        String sentence = stored.isEmpty() ? "" : title(writing, work) + ": " + String.join("; ", stored) + ".";
+        return new Said(twice, sentence, !twice.isEmpty());
     }
 
     private static String title(Writing writing, Work work) {
@@ -83,8 +100,14 @@ public class LogSteps {
         return step.title().toLowerCase(java.util.Locale.ROOT) + " (" + step.words() + ")";
     }
 
-    private static String readings(int count) {
-        return count == 1 ? "one reading" : count + " readings";
+    private static List<Refusal> against(Writing writing, Work work) {
+        List<Refusal> refusals = mayBeWritten(writing, work.step());
+        refusals.addAll(new StepReadings(writing, work).notValues());
+        if (work.who().strip().length() > MOST_NAME) {
+            refusals.add(new Refusal("who", NAME_TOO_LONG));
+        }
+        writing.against(work.at()).ifPresent(refusals::add);
+        return refusals;
     }
 
     /** A step may be written only when the hold point before it is signed. */
@@ -106,64 +129,5 @@ public class LogSteps {
                             + " is not signed. Nobody goes on to step " + code + " without it.")));
         }
         return refusals;
-    }
-
-    private static List<Refusal> notValues(Writing writing, Work work) {
-        return writing.readings().of(work.step()).stream()
-                .filter(asked -> work.typed().containsKey(asked.quantity()))
-                .flatMap(asked -> asked
-                        .refuse(work.typed().get(asked.quantity()))
-                        .map(sentence -> new Refusal(asked.quantity(), sentence))
-                        .stream())
-                .toList();
-    }
-
-    /** A value that stands there already is not written again. */
-    private static int store(Writing writing, Work work) {
-        int stored = 0;
-        for (Asked asked : writing.readings().of(work.step())) {
-            String typed = work.typed().get(asked.quantity());
-            if (typed == null) {
-                continue;
-            }
-            String kept = asked.kept(typed);
-            Optional<Effective> stands = writing.state().reading(work.step(), asked.quantity());
-            if (stands.map(one -> !kept.equals(one.value())).orElse(true)) {
-                writing.reading(Ids.next(), work.step(), asked.quantity(), kept, writing.now());
-                stored++;
-            } else if (work.stays().contains(asked.quantity())
-                    && !writing.state().stays(stands.get().entry().id())) {
-                writing.change(Ids.next(), stands.get().entry(), EntryKind.STAYS, null, null, writing.now());
-            }
-        }
-        return stored;
-    }
-
-    /** What keeps the step from being done: not read, or outside its limits and not confirmed. */
-    private static List<Refusal> open(Writing writing, Work work) {
-        List<Refusal> open = new ArrayList<>();
-        for (Asked asked : writing.readings().of(work.step())) {
-            String typed = work.typed().get(asked.quantity());
-            Optional<Effective> stands = writing.state().reading(work.step(), asked.quantity());
-            Optional<String> value = typed != null
-                    ? Optional.of(asked.kept(typed))
-                    : stands.flatMap(one -> Optional.ofNullable(one.value()));
-            if (value.isEmpty()) {
-                if (asked.required()) {
-                    open.add(new Refusal(asked.quantity(), asked.words() + ": not read yet."));
-                }
-            } else if (!isConfirmed(writing, work, asked, stands, value.get())) {
-                asked.ask(value.get()).ifPresent(ask -> open.add(new Refusal(asked.quantity(), ask)));
-            }
-        }
-        return open;
-    }
-
-    private static boolean isConfirmed(
-            Writing writing, Work work, Asked asked, Optional<Effective> stands, String value) {
-        boolean sameAsBefore = stands.isPresent() && value.equals(stands.get().value());
-        return sameAsBefore
-                && (work.stays().contains(asked.quantity())
-                        || writing.state().stays(stands.get().entry().id()));
     }
 }

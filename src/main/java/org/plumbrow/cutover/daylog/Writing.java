@@ -1,14 +1,14 @@
 package org.plumbrow.cutover.daylog;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.web.Actor;
+import org.plumbrow.web.Refusal;
 
 /** Somebody holds the pen of one log: what it says so far, and what they add. Nothing is stored before the pen is put down. */
 final class Writing {
@@ -20,25 +20,18 @@ final class Writing {
     private final LogState state;
     private final Readings readings;
     private final Actor actor;
-    private final Instant now;
-    private final LocalDate day;
-    private final ZoneId zone;
+    private final LogMoment moment;
     private final List<LogEntry> added = new ArrayList<>();
     private long nextNumber;
 
-    Writing(DayLog log, LogState state, Readings readings, Actor actor, Moment moment, long nextNumber) {
+    Writing(DayLog log, LogState state, Readings readings, Actor actor, LogMoment moment, long nextNumber) {
         this.log = log;
         this.state = state;
         this.readings = readings;
         this.actor = actor;
-        this.now = moment.now();
-        this.day = moment.day();
-        this.zone = moment.zone();
+        this.moment = moment;
         this.nextNumber = nextNumber;
     }
-
-    /** When it is, and of which day the log tells. */
-    record Moment(Instant now, LocalDate day, ZoneId zone) {}
 
     DayLog log() {
         return log;
@@ -61,11 +54,11 @@ final class Writing {
     }
 
     Instant now() {
-        return now;
+        return moment.now();
     }
 
-    LocalDate day() {
-        return day;
+    LogMoment moment() {
+        return moment;
     }
 
     List<LogEntry> added() {
@@ -74,19 +67,34 @@ final class Writing {
 
     /** The typed time on the log's day; now if none was typed. */
     Instant at(@Nullable LocalTime typed) {
-        return typed == null ? now : day.atTime(typed).atZone(zone).toInstant();
+        return typed == null ? now() : moment.on(typed);
+    }
+
+    /** What is wrong with a time as somebody gives it; empty when nothing is. */
+    Optional<Refusal> against(@Nullable LocalTime typed) {
+        if (typed == null) {
+            return moment.isLater()
+                    ? Optional.of(new Refusal(
+                            "at", "This log tells of " + moment.dayWords() + ". Write at what time it was."))
+                    : Optional.empty();
+        }
+        Instant at = at(typed);
+        return isToCome(at)
+                ? Optional.of(new Refusal("at", clock(at) + " is still to come. Write a time that has passed."))
+                : Optional.empty();
     }
 
     boolean isToCome(Instant at) {
-        return at.isAfter(now.plusSeconds(60));
+        return at.isAfter(now().plusSeconds(60));
     }
 
     String clock(Instant at) {
-        return ClockWords.of(at, zone);
+        return ClockWords.of(at, moment.zone());
     }
 
-    void done(UUID id, String step, Instant at) {
-        add(id, step, EntryKind.DONE, null, null, null, null, null, at, null);
+    /** @param who who did it; empty for the person who writes */
+    void done(UUID id, String step, String who, Instant at) {
+        add(id, step, EntryKind.DONE, null, who.isEmpty() ? null : who, null, null, null, at, null);
     }
 
     void reading(UUID id, String step, String quantity, String value, Instant at) {
@@ -102,7 +110,7 @@ final class Writing {
     }
 
     void photo(UUID id, String step, UUID evidenceId) {
-        add(id, step, EntryKind.PHOTO, null, null, null, null, evidenceId, now, null);
+        add(id, step, EntryKind.PHOTO, null, null, null, null, evidenceId, now(), null);
     }
 
     void sign(UUID id, Hold hold, LogEntry.Signature signature, Instant at) {
@@ -132,7 +140,7 @@ final class Writing {
                 at,
                 PAGE,
                 nextNumber++,
-                now,
+                now(),
                 actor.name(),
                 signature));
     }

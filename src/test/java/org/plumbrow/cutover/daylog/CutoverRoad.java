@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
@@ -112,7 +112,7 @@ public class CutoverRoad implements GateRoad.Preparation {
                 must(steps.done(
                         project.id(),
                         new LogSteps.Work(
-                                Ids.next(), line.code(), LogScript.usual(readings, line.code()), Set.of(), null)));
+                                Ids.next(), line.code(), LogScript.usual(readings, line.code()), Map.of(), null)));
             }
         }
         book.close(project.id());

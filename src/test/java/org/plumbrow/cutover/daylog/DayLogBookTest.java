@@ -9,7 +9,6 @@ import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
@@ -119,7 +118,9 @@ class DayLogBookTest {
 
     private Said done(String step, Map<String, String> typed, String... stays) {
         clock.pass(java.time.Duration.ofMinutes(5));
-        return asPm(() -> steps.done(project, new LogSteps.Work(Ids.next(), step, typed, Set.of(stays), null)));
+        Map<String, String> why = new HashMap<>();
+        List.of(stays).forEach(quantity -> why.put(quantity, "the utility knows"));
+        return asPm(() -> steps.done(project, new LogSteps.Work(Ids.next(), step, typed, why, null)));
     }
 
     private Said sign(Hold hold, Hold.Part part, String name) {
@@ -286,7 +287,7 @@ class DayLogBookTest {
     void readingsCanBeSavedOneByOne() {
         open();
         done("1", Map.of());
-        asPm(() -> steps.read(project, new LogSteps.Work(Ids.next(), "2", Map.of("A-N", "121"), Set.of(), null)));
+        asPm(() -> steps.read(project, new LogSteps.Work(Ids.next(), "2", Map.of("A-N", "121"), Map.of(), null)));
         assertThat(state().value("2", "A-N")).contains("121");
         assertThat(sentences(done("2", Map.of("B-N", "122")))).containsExactly("Leg A to leg B: not read yet.");
         stored(done("2", Map.of("A-B", "243")));
@@ -321,7 +322,7 @@ class DayLogBookTest {
     void aTimeToComeIsNotLogged() {
         open();
         Said said = asPm(
-                () -> steps.done(project, new LogSteps.Work(Ids.next(), "1", Map.of(), Set.of(), LocalTime.of(9, 0))));
+                () -> steps.done(project, new LogSteps.Work(Ids.next(), "1", Map.of(), Map.of(), LocalTime.of(9, 0))));
         assertThat(sentences(said)).containsExactly("9:00 am is still to come. Write a time that has passed.");
     }
 
@@ -341,7 +342,7 @@ class DayLogBookTest {
     void theSameEntrySentTwiceIsStoredOnce() {
         open();
         UUID id = Ids.next();
-        LogSteps.Work work = new LogSteps.Work(id, "1", Map.of(), Set.of(), null);
+        LogSteps.Work work = new LogSteps.Work(id, "1", Map.of(), Map.of(), null);
         stored(asPm(() -> steps.done(project, work)));
         stored(asPm(() -> steps.done(project, work)));
         assertThat(state().of("1", EntryKind.DONE)).hasSize(1);
@@ -353,7 +354,7 @@ class DayLogBookTest {
         Visitor lead = ground.branch().manager();
         Callable<Boolean> tap = () -> world.as(
                 lead,
-                () -> steps.done(project, new LogSteps.Work(Ids.next(), "1", Map.of(), Set.of(), null))
+                () -> steps.done(project, new LogSteps.Work(Ids.next(), "1", Map.of(), Map.of(), null))
                         .isStored());
         var pool = Executors.newFixedThreadPool(2);
         try {
@@ -436,7 +437,7 @@ class DayLogBookTest {
     @Test
     void aDesignerDoesNotWriteAndAnotherBranchDoesNotSeeIt() {
         open();
-        LogSteps.Work work = new LogSteps.Work(Ids.next(), "1", Map.of(), Set.of(), null);
+        LogSteps.Work work = new LogSteps.Work(Ids.next(), "1", Map.of(), Map.of(), null);
         assertThatThrownBy(() -> world.as(ground.branch().designer(), () -> steps.done(project, work)))
                 .isInstanceOf(NotForYourRole.class);
         assertThatThrownBy(() -> world.as(world.branch().projectManager(), () -> steps.done(project, work)))
@@ -481,7 +482,7 @@ class DayLogBookTest {
         clock.standAt("2027-03-29T14:00:00Z");
         open();
         stored(asPm(() ->
-                steps.done(project, new LogSteps.Work(Ids.next(), "1", Map.of(), Set.of(), LocalTime.of(8, 20)))));
+                steps.done(project, new LogSteps.Work(Ids.next(), "1", Map.of(), Map.of(), LocalTime.of(8, 20)))));
         assertThat(LocalDate.ofInstant(
                         state().doneAt("1").orElseThrow(),
                         ground.branch()

@@ -1,0 +1,188 @@
+package org.plumbrow.cutover.daylog;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.project.ProjectFacts;
+
+/**
+ * Everything on the page of a day log.
+ *
+ * @param clock null before the power goes off or a reversal time is set
+ * @param now the step at which one stands; null when all is done or the work is being reversed
+ */
+record DayLogSheet(
+        About about,
+        Stand stand,
+        @Nullable ClockView clock,
+        @Nullable NowView now,
+        @Nullable LogStep nextHold,
+        List<StepView> steps,
+        @Nullable ReversalView reversal,
+        List<String> warnings) {
+
+    /**
+     * Which day of which project.
+     *
+     * @param window of the log, or the one whose log is to be opened; null without any
+     * @param log null before it is opened
+     * @param later whether it is written up on a later day, so that every time has to be typed
+     * @param leave address of the page that one came from
+     * @param others the logs of other days here, newest first
+     */
+    record About(
+            ProjectFacts project,
+            @Nullable OutageFacts window,
+            @Nullable DayLog log,
+            boolean later,
+            String leave,
+            List<PastLog> others) {}
+
+    /** How far the day is. */
+    enum Stand {
+        NO_WINDOW,
+        NOT_YET,
+        TO_OPEN,
+        RUNNING,
+        REVERSING,
+        REVERSED,
+        COMPLETE,
+        CLOSED,
+        /** Moved or cancelled before the power went off. */
+        GIVEN_UP
+    }
+
+    /** Whether there is something to reverse right now. */
+    public boolean mayReverse() {
+        return stand == Stand.RUNNING && clock != null && clock.offAt() != null && clock.onAt() == null;
+    }
+
+    /** Whether a button waits under the thumb. */
+    public boolean open() {
+        return stand == Stand.RUNNING || stand == Stand.REVERSING || stand == Stand.REVERSED || stand == Stand.COMPLETE;
+    }
+
+    /** The log of another day: reversed, or given up. */
+    record PastLog(UUID windowId, LocalDate day, DayLog.@Nullable Outcome outcome) {}
+
+    /**
+     * The running outage.
+     *
+     * @param minutes so far, or in all when it is over
+     * @param gone share of the way to the decision that has passed, percent
+     * @param planned where the planned end lies on that way, percent
+     */
+    record ClockView(
+            @Nullable Instant offAt,
+            @Nullable Instant onAt,
+            @Nullable Instant decideBy,
+            Instant now,
+            @Nullable Integer minutes,
+            @Nullable Long minutesLeft,
+            int gone,
+            int planned) {}
+
+    /**
+     * The latest reversal, opened to its parts.
+     *
+     * @param times how often it was set
+     */
+    record ReversalView(ReversalTime time, Instant decideBy, Instant neededBy, long times) {}
+
+    /** How often the latest reversal was set: what a page that sets it anew has seen. */
+    public long reversalTimes() {
+        return reversal == null ? 0 : reversal.times();
+    }
+
+    /**
+     * The step or hold point at which one stands.
+     *
+     * @param plannedAt when it should be done by the window's own minutes
+     * @param against what keeps a hold point shut
+     * @param signs who signs next; null at a step and at a shut hold point
+     * @param basis what whoever signs relies on, in words
+     */
+    record NowView(
+            LogStep step,
+            Instant plannedAt,
+            List<FieldView> fields,
+            List<String> against,
+            Hold.@Nullable Part signs,
+            List<String> basis,
+            int photos) {}
+
+    /**
+     * A reading as the form shows it.
+     *
+     * @param value typed, or as it stands in the log; empty before it is read
+     * @param seen as it stands in the log
+     * @param wrong what is wrong with what was typed; empty when nothing is
+     * @param ask what to do about a value outside its limits; empty inside
+     * @param why why it stays, as typed or as it stands in the log
+     */
+    record FieldView(Asked asked, String value, String seen, String wrong, String ask, String why) {
+        /** For {@code id} and {@code for}. */
+        public String id() {
+            return "r-" + asked.quantity();
+        }
+    }
+
+    /**
+     * A line of the list of all steps.
+     *
+     * @param entries what was done, signed, seen
+     * @param readings every reading of the step
+     * @param read what counts of them, in a few words
+     * @param twice whether two people wrote the same thing
+     */
+    record StepView(
+            LogStep step,
+            String shape,
+            boolean here,
+            Instant plannedAt,
+            List<EntryView> entries,
+            List<EntryView> readings,
+            List<String> read,
+            boolean twice) {
+
+        public boolean untouched() {
+            return entries.isEmpty() && readings.isEmpty();
+        }
+    }
+
+    /**
+     * An entry in the list.
+     *
+     * @param text what it says
+     * @param who who did or signed it
+     * @param by who wrote it down
+     * @param value as it stands, for the form that corrects it
+     * @param was what stood there before it was corrected; empty without a correction
+     * @param reason of the correction, of taking back, of a reversal time; may be empty
+     * @param stays why a value outside its limits stays; empty inside
+     * @param changes how often it was changed: what a page that changes it has seen
+     */
+    record EntryView(
+            UUID id,
+            EntryKind kind,
+            String text,
+            Instant at,
+            String who,
+            String by,
+            String value,
+            String was,
+            String reason,
+            String stays,
+            boolean takenBack,
+            boolean changeable,
+            long changes,
+            @Nullable UUID evidenceId) {
+
+        public boolean byAnother() {
+            return !who.equals(by);
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package org.plumbrow.cutover.daylog;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import org.plumbrow.cutover.daylog.DayLogReading.Typed;
+import org.plumbrow.cutover.daylog.LogPen.Said;
+import org.plumbrow.database.Ids;
+import org.plumbrow.web.Flash;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Shows a page of the day log, and answers a change: back to the log when it was stored, else the page with what was typed. */
+@Component
+class LogPages {
+
+    static final String BACK = "redirect:/projects/{projectId}/day-log";
+
+    private static final int REFUSED = 422;
+    private static final int MEANWHILE = 409;
+
+    private final DayLogReading reading;
+
+    LogPages(DayLogReading reading) {
+        this.reading = reading;
+    }
+
+    /** Where the answer to a change goes. */
+    record Reply(String view, Model model, HttpServletResponse response, RedirectAttributes next) {}
+
+    String show(UUID projectId, String view, Typed typed, Model model) {
+        return show(reading.sheet(projectId, typed), view, typed, model);
+    }
+
+    String show(DayLogSheet sheet, String view, Typed typed, Model model) {
+        Map<String, String> wrong = new HashMap<>();
+        typed.refusals().forEach(refusal -> wrong.putIfAbsent(refusal.field(), refusal.sentence()));
+        model.addAttribute("sheet", sheet);
+        model.addAttribute("about", sheet.about());
+        model.addAttribute("problems", typed.refusals());
+        model.addAttribute("wrong", wrong);
+        model.addAttribute("typed", typed.values());
+        model.addAttribute("newEntry", Ids.next());
+        return "cutover/" + view;
+    }
+
+    String answer(UUID projectId, Said said, Map<String, String> typed, Reply reply) {
+        return answer(projectId, said, typed, Map.of(), reply);
+    }
+
+    String answer(UUID projectId, Said said, Map<String, String> typed, Map<String, String> stays, Reply reply) {
+        if (said.isStored()) {
+            return stored(said, reply);
+        }
+        refuse(said, reply);
+        return show(projectId, reply.view(), new Typed(typed, stays, said.refusals()), reply.model());
+    }
+
+    /** The page's own id of what it sends, so that the same twice is stored once; a new one where it has none. */
+    static UUID entry(Map<String, String> all) {
+        try {
+            return UUID.fromString(all.getOrDefault("entry", ""));
+        } catch (IllegalArgumentException notAnId) {
+            return Ids.next();
+        }
+    }
+
+    /** The sheet that was shown. */
+    static DayLogSheet sheet(Model model) {
+        return (DayLogSheet) Objects.requireNonNull(model.getAttribute("sheet"));
+    }
+
+    static String stored(Said said, Reply reply) {
+        if (!said.sentence().isEmpty()) {
+            Flash.done(reply.next(), Said.begun(said.sentence()));
+        }
+        return BACK;
+    }
+
+    static void refuse(Said said, Reply reply) {
+        reply.response().setStatus(said.meanwhile() ? MEANWHILE : REFUSED);
+    }
+}

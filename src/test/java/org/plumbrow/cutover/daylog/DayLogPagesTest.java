@@ -1,0 +1,270 @@
+package org.plumbrow.cutover.daylog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.PlumbrowTest;
+import org.plumbrow.Queries;
+import org.plumbrow.TestClock;
+import org.plumbrow.TestWorld;
+import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.cutover.CutoverFixture;
+import org.plumbrow.cutover.CutoverFixture.Ground;
+import org.plumbrow.evidence.MadeUpPhoto;
+import org.plumbrow.web.Visitor;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.mock.web.MockMultipartFile;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+/** The day log as somebody taps through it on the phone. */
+@PlumbrowTest
+class DayLogPagesTest {
+
+    @Autowired
+    MockMvcTester mvc;
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    TestClock clock;
+
+    @Autowired
+    CutoverFixture fixture;
+
+    private UUID project;
+    private Visitor pm;
+
+    @BeforeEach
+    void aHomeOnTheMorningOfItsOutage() {
+        Ground ground = fixture.ground();
+        project = fixture.noticeGiven(ground, fixture.home(ground));
+        pm = ground.branch().projectManager();
+        clock.standAt("2027-03-26T12:00:00Z");
+    }
+
+    private Document page(String suffix) throws Exception {
+        MvcTestResult answer = mvc.get()
+                .uri("/projects/" + project + "/day-log" + suffix)
+                .with(world.signedIn(pm))
+                .exchange();
+        assertThat(answer).hasStatusOk();
+        return Jsoup.parse(answer.getResponse().getContentAsString());
+    }
+
+    private MvcTestResult post(String suffix, String... fields) {
+        clock.pass(java.time.Duration.ofMinutes(4));
+        var request = mvc.post()
+                .uri("/projects/" + project + "/day-log" + suffix)
+                .with(world.signedIn(pm))
+                .with(csrf());
+        for (int i = 0; i < fields.length; i += 2) {
+            request.param(fields[i], fields[i + 1]);
+        }
+        return request.exchange();
+    }
+
+    private void open() {
+        assertThat(post("", "service", "SINGLE_PHASE_120_240", "personInCharge", "Tamsin"))
+                .hasStatus3xxRedirection();
+    }
+
+    private void passes(String step) {
+        List<String> fields = new ArrayList<>();
+        Map<String, String> usual = LogScript.usual(new Readings(Service.SINGLE_PHASE_120_240, false, false), step);
+        usual.forEach((quantity, value) -> fields.addAll(List.of("r." + quantity, value)));
+        assertThat(post("/steps/" + step + "/done", fields.toArray(String[]::new)))
+                .as("step " + step)
+                .hasStatus3xxRedirection();
+    }
+
+    private void signs(String hold, String part, String name) {
+        assertThat(post("/holds/" + hold + "/sign", "part", part, "name", name, "trade", "their trade"))
+                .hasStatus3xxRedirection();
+    }
+
+    private void upToPowerOff() {
+        open();
+        assertThat(post("/reversal-time", "neededBy", "12:30", "reason", "freezer"))
+                .hasStatus3xxRedirection();
+        List.of("1", "2", "3").forEach(this::passes);
+        signs("H1", "PERSON_IN_CHARGE", "Tamsin");
+        signs("H1", "CUSTOMER", "Perrin Ash");
+        passes("4");
+    }
+
+    @Test
+    void theDayIsTappedThroughFromOpeningToClosing() throws Exception {
+        assertThat(page("").select("button").text()).contains("Open the day log");
+        upToPowerOff();
+        Document off = page("");
+        assertThat(off.select("h1")).hasSize(1);
+        assertThat(off.select(".clock dd").first().text()).startsWith("0:00");
+        assertThat(off.select("#step").text()).isEqualTo("Lock and tag every source");
+        assertThat(off.select(".thumb .done").text()).isEqualTo("Step 5 is done");
+        List.of("5", "6").forEach(this::passes);
+        signs("H2", "ELECTRICIAN", "Sil");
+        List.of("7", "8").forEach(this::passes);
+        signs("H3", "SECOND_PERSON", "Jory");
+        List.of("9", "10").forEach(this::passes);
+        signs("H4", "ELECTRICIAN", "Sil");
+        passes("11");
+        signs("H5", "CUSTOMER", "Perrin Ash");
+        List.of("13", "14").forEach(this::passes);
+        assertThat(page("").select(".thumb .done").text()).isEqualTo("Close the log");
+        assertThat(post("/close")).hasStatus3xxRedirection();
+        Document closed = page("");
+        assertThat(closed.select(".thumb")).isEmpty();
+        assertThat(closed.text())
+                .contains("Does not apply: no generator here")
+                .contains("signed by Perrin Ash, their trade");
+        assertThat(closed.select("[style]")).isEmpty();
+    }
+
+    @Test
+    void theLogIsAlwaysLightUnlessItIsDimmed() throws Exception {
+        open();
+        assertThat(page("").select("html").hasClass("day")).isTrue();
+        assertThat(page("?night=true").select("html").hasClass("day")).isFalse();
+    }
+
+    @Test
+    void aReadingOutsideItsLimitsIsAskedAboutAtItsFieldAndEverythingTypedStays() throws Exception {
+        open();
+        passes("1");
+        MvcTestResult answer =
+                post("/steps/2/done", "r.A-N", "131", "r.B-N", "121 V", "r.A-B", "252", "r.main-a", "40");
+        assertThat(answer).hasStatus(422);
+        Document asked = Jsoup.parse(answer.getResponse().getContentAsString());
+        assertThat(asked.select("#r-A-N-w").text()).startsWith("Leg A to neutral: 131.0 V is outside 110 to 127 V.");
+        assertThat(asked.select("#r-B-N").val()).isEqualTo("121 V");
+        assertThat(asked.select("a[href=#r-A-N]")).hasSize(1);
+        assertThat(page("").select("#r-A-N").val()).isEqualTo("131");
+        String[] again = {"r.A-N", "131", "r.B-N", "121", "r.A-B", "252", "stays.A-N", ""};
+        assertThat(post("/steps/2/done", again)).as("not explained").hasStatus(422);
+        again[7] = "the utility knows and comes today";
+        assertThat(post("/steps/2/done", again)).hasStatus3xxRedirection();
+        assertThat(page("").text()).contains("Stays: the utility knows and comes today");
+    }
+
+    @Test
+    void aWordInsteadOfAReadingIsRefusedAtItsField() throws Exception {
+        open();
+        passes("1");
+        MvcTestResult answer = post("/steps/2/done", "r.A-N", "many", "r.B-N", "121");
+        assertThat(answer).hasStatus(422);
+        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
+        assertThat(page.select("#r-A-N-w").text()).isEqualTo("Leg A to neutral: write a number from 0 to 1000 V.");
+        assertThat(page.select("#r-A-N").val()).isEqualTo("many");
+        assertThat(page.select("#r-B-N").val()).isEqualTo("121");
+    }
+
+    @Test
+    void aShutHoldPointSaysWhatIsMissingAndOffersNoSignature() throws Exception {
+        open();
+        List.of("1", "2", "3").forEach(this::passes);
+        Document page = page("");
+        assertThat(page.select("#step").text()).isEqualTo("Ready to lose power");
+        assertThat(page.text()).contains("The latest reversal time is not set.");
+        assertThat(page.select("#sign-form")).isEmpty();
+        assertThat(post("/holds/H1/sign", "part", "CUSTOMER", "name", "Perrin", "trade", "owner"))
+                .hasStatus(422);
+    }
+
+    @Test
+    void jumpingAHoldPointByAddressIsRefused() {
+        open();
+        assertThat(post("/steps/9/done")).hasStatus(422).bodyText().contains("Hold point H1 is not signed.");
+    }
+
+    @Test
+    void reversingTakesTwoTapsAndAReasonLater() throws Exception {
+        upToPowerOff();
+        assertThat(page("").select(".thumb .danger").text()).isEqualTo("Reverse…");
+        assertThat(page("?reverse").select(".thumb .done").text()).isEqualTo("Reverse now");
+        assertThat(post("/reverse")).hasStatus3xxRedirection();
+        assertThat(page("").select(".thumb .done").text()).isEqualTo("The power is back on");
+        assertThat(post("/power-on")).hasStatus3xxRedirection();
+        assertThat(post("/close")).hasStatus(422).bodyText().contains("Write first why it was reversed.");
+        assertThat(post("/reverse-reason", "reason", "A bolt sheared")).hasStatus3xxRedirection();
+        assertThat(post("/close")).hasStatus3xxRedirection();
+        assertThat(page("").text()).contains("Reversed; the power was off for 8 min.");
+    }
+
+    @Test
+    void anEntryIsCorrectedOnItsOwnPageAndTakenBackThere() throws Exception {
+        open();
+        passes("1");
+        String change = page("").select(".steps a[href*=/entries/]").attr("href");
+        String suffix = change.substring(change.indexOf("/entries/"));
+        assertThat(page(suffix).select("h1").text()).isEqualTo("Step 1: change an entry");
+        assertThat(post(suffix, "at", "07:55", "reason", "")).hasStatus(422);
+        assertThat(post(suffix, "at", "quarter past", "reason", "by the photo"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Write the time like 09:05.");
+        assertThat(post(suffix, "at", "7:55 am", "reason", "by the photo")).hasStatus3xxRedirection();
+        assertThat(page("").select(".steps li").first().text())
+                .contains("7:55 am")
+                .contains("by the photo");
+        assertThat(post(suffix + "/take-back", "reason", "not everybody was there"))
+                .hasStatus3xxRedirection();
+        assertThat(page("").select("#step").text()).isEqualTo("Brief everybody");
+        assertThat(page("").text()).contains("taken back");
+    }
+
+    @Test
+    void aPhotoIsKeptWithItsStep() throws Exception {
+        open();
+        passes("1");
+        MvcTestResult answer = mvc.post()
+                .multipart()
+                .uri("/projects/" + project + "/day-log/steps/2/photo")
+                .file(new MockMultipartFile("photo", "lugs.jpg", "image/jpeg", MadeUpPhoto.jpeg(160, 120)))
+                .with(world.signedIn(pm))
+                .with(csrf())
+                .exchange();
+        assertThat(answer).hasStatus3xxRedirection();
+        assertThat(page("").text()).contains("One photo kept; add another");
+        assertThat(page("").select(".steps a[href^=/evidence/]")).hasSize(1);
+    }
+
+    @Test
+    void whatIsWrongIsKeptAtTheStep() throws Exception {
+        open();
+        assertThat(post("/wrong", "text", "")).hasStatus(422);
+        assertThat(post("/wrong", "text", "Meter base is cracked")).hasStatus3xxRedirection();
+        assertThat(page("").text()).contains("something is wrong: Meter base is cracked");
+    }
+
+    @Test
+    void thePageTakesAFixedNumberOfQueriesHoweverLongTheLog() throws Exception {
+        open();
+        page("");
+        int short_ = Queries.count(() -> page(""));
+        List.of("1", "2", "3").forEach(this::passes);
+        assertThat(Queries.count(() -> page(""))).isEqualTo(short_).isLessThanOrEqualTo(14);
+    }
+
+    @Test
+    void beforeTheDayAndWithoutAnOutageThePageSaysSo() throws Exception {
+        clock.standAt("2027-03-25T12:00:00Z");
+        assertThat(page("").text()).contains("The outage is on Fri, Mar 26 (tomorrow), power off at 9:00 am.");
+        Ground ground = fixture.ground();
+        UUID other = fixture.home(ground);
+        var answer = mvc.get()
+                .uri("/projects/" + other + "/day-log")
+                .with(world.signedIn(ground.branch().projectManager()))
+                .exchange();
+        assertThat(answer).bodyText().contains("No outage is booked at Alder Lane 12");
+    }
+}
