@@ -1,6 +1,7 @@
 package org.plumbrow.cutover;
 
 import jakarta.persistence.LockModeType;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,10 @@ interface OutageWindows extends Repository<OutageWindow, UUID> {
     /** Newest first. */
     @Query("select w from OutageWindow w where w.projectId = ?1 order by w.madeAt desc, w.id desc")
     List<OutageWindow> ofProject(UUID projectId);
+
+    @Query(
+            "select w from OutageWindow w where w.day between ?1 and ?2 and w.state in (BOOKED, NOTICE_GIVEN) order by w.day")
+    List<OutageWindow> announced(LocalDate first, LocalDate last);
 
     @Query("select w from OutageWindow w where w.projectId in ?1 and w.state in (PROPOSED, BOOKED, NOTICE_GIVEN)")
     List<OutageWindow> liveOf(Collection<UUID> projectIds);

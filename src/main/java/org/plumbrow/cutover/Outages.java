@@ -3,6 +3,7 @@ package org.plumbrow.cutover;
 import java.sql.Types;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
@@ -75,6 +76,12 @@ public class Outages {
                 .or(() -> all.stream()
                         .filter(window -> window.state() == OutageState.DONE)
                         .findFirst());
+    }
+
+    /** The windows of these days that were announced and are still to come, of all branches within the scope. */
+    @Transactional(readOnly = true)
+    public List<OutageFacts> announced(LocalDate first, LocalDate last) {
+        return windows.announced(first, last).stream().map(OutageWindow::facts).toList();
     }
 
     /** All windows, newest first. */
