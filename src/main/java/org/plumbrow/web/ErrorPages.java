@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.servlet.NoHandlerFoundException;
 import org.springframework.web.servlet.resource.NoResourceFoundException;
 
 /** What a person reads when something is not there, not theirs, newer than they saw, or went wrong on our side. */
@@ -31,7 +32,12 @@ class ErrorPages {
         this.layout = layout;
     }
 
-    @ExceptionHandler({NotFound.class, NoResourceFoundException.class, MethodArgumentTypeMismatchException.class})
+    @ExceptionHandler({
+        NotFound.class,
+        NoHandlerFoundException.class,
+        NoResourceFoundException.class,
+        MethodArgumentTypeMismatchException.class
+    })
     String notThere(HttpServletRequest request, HttpServletResponse response, Model model) {
         return page("web/not-found", HttpStatus.NOT_FOUND, request, response, model);
     }

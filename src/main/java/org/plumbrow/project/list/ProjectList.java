@@ -26,10 +26,12 @@ class ProjectList {
     /** More than this are not counted, nor paged through: whoever looks there narrows the list. */
     static final int COUNTED = 5_000;
 
+    /** Named as the record's parts are: a name that is found by its underscores costs an exception a row and column. */
     private static final String COLUMNS = """
-            select l.project_id, l.number, l.name, l.place, l.shown, l.stage, l.mounting, l.system_kw_dc, l.manager_name,
-                   l.milestone, l.promised_on, l.planned_on, l.late, l.acts_next, l.acts_what, l.acts_by, l.missing,
-                   l.missing_of, l.crew_names
+            select l.project_id as projectId, l.number, l.name, l.place, l.shown, l.stage, l.mounting,
+                   l.system_kw_dc as systemKwDc, l.manager_name as managerName, l.milestone, l.promised_on as promisedOn,
+                   l.planned_on as plannedOn, l.late, l.acts_next as actsNext, l.acts_what as actsWhat,
+                   l.acts_by as actsBy, l.missing, l.missing_of as missingOf, l.crew_names as crewNames
               from project_line l
              where\s""";
 
