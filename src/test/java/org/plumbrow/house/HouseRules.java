@@ -34,7 +34,11 @@ final class HouseRules {
             .should()
             .onlyDependOnClassesThat(DescribedPredicate.or(
                             JavaClass.Predicates.resideInAnyPackage(
-                                    "java..", "org.plumbrow.calc..", "org.hipparchus..", "net.e175.."),
+                                    "java..",
+                                    "javax.xml.stream..",
+                                    "org.plumbrow.calc..",
+                                    "org.hipparchus..",
+                                    "net.e175.."),
                             JavaClass.Predicates.resideInAnyPackage(
                                     "com.google.ortools..", "com.google.protobuf..", "org.jspecify.."))
                     .as("belong to the core, the JDK or a numeric library"))

