@@ -15,6 +15,7 @@ import org.plumbrow.branch.SettingRows.ClosedRow;
 import org.plumbrow.branch.SettingRows.SlotRow;
 import org.plumbrow.branch.SettingRows.Years;
 import org.plumbrow.branch.UtilityFacts.Slot;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.web.NotFound;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -62,9 +63,15 @@ public class BranchSettings {
         this.clock = clock;
     }
 
-    /** Everything a plan needs, in nine queries. */
+    /** Everything a plan needs, in nine queries; once a page. */
     public PlanningSettings forPlanning(UUID branchId) {
         reading.mayRead(branchId);
+        return ReadOnce.of(new ForPlanning(branchId), () -> readForPlanning(branchId));
+    }
+
+    private record ForPlanning(UUID branchId) {}
+
+    private PlanningSettings readForPlanning(UUID branchId) {
         List<ClosedRow> closed = closedDays(branchId);
         return new PlanningSettings(
                 branch(branchId, closed),
@@ -127,6 +134,12 @@ public class BranchSettings {
     }
 
     private BranchFacts branch(UUID branchId, List<ClosedRow> closed) {
+        return ReadOnce.of(new BranchOf(branchId), () -> readBranch(branchId, closed));
+    }
+
+    private record BranchOf(UUID branchId) {}
+
+    private BranchFacts readBranch(UUID branchId, List<ClosedRow> closed) {
         List<OwnClosedDay> own = closed.stream()
                 .filter(row -> row.utilityId() == null)
                 .map(ClosedRow::day)
@@ -173,11 +186,15 @@ public class BranchSettings {
     }
 
     private List<ClosedRow> closedDays(UUID branchId) {
-        return jdbc.sql(CLOSED_DAYS)
-                .param("branch", branchId)
-                .query(ClosedRow::of)
-                .list();
+        return ReadOnce.of(
+                new ClosedDaysOf(branchId),
+                () -> jdbc.sql(CLOSED_DAYS)
+                        .param("branch", branchId)
+                        .query(ClosedRow::of)
+                        .list());
     }
+
+    private record ClosedDaysOf(UUID branchId) {}
 
     private Years years() {
         int now = clock.instant().atZone(java.time.ZoneOffset.UTC).getYear();

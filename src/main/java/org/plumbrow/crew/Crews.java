@@ -13,6 +13,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.plumbrow.account.BranchPeople;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.NotFound;
 import org.springframework.stereotype.Service;
@@ -57,9 +58,15 @@ public class Crews {
         return new CrewsOfBranch(crews(branchId, since), equipment(branchId, since));
     }
 
-    /** All crews by name, in three queries. */
+    /** All crews by name, in three queries; once a page. */
     public List<CrewFacts> crews(UUID branchId, LocalDate since) {
         mayRead(branchId);
+        return ReadOnce.of(new CrewsSince(branchId, since), () -> readCrews(branchId, since));
+    }
+
+    private record CrewsSince(UUID branchId, LocalDate day) {}
+
+    private List<CrewFacts> readCrews(UUID branchId, LocalDate since) {
         List<Crew> rows = crews.findByBranchIdOrderByNameAscIdAsc(branchId);
         Map<UUID, List<Away>> away = crewAbsences.since(branchId, since).stream()
                 .collect(groupingBy(CrewAbsence::crewId, mapping(CrewAbsence::away, toList())));

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
 import org.plumbrow.project.ProjectChanged;
@@ -87,8 +88,14 @@ public class Outages {
     /** All windows, newest first. */
     @Transactional(readOnly = true)
     public List<OutageFacts> ofProject(UUID projectId) {
-        return windows.ofProject(projectId).stream().map(OutageWindow::facts).toList();
+        return ReadOnce.of(
+                new WindowsOf(projectId),
+                () -> windows.ofProject(projectId).stream()
+                        .map(OutageWindow::facts)
+                        .toList());
     }
+
+    private record WindowsOf(UUID projectId) {}
 
     @Transactional(readOnly = true)
     public Optional<OutageFacts> find(UUID windowId) {

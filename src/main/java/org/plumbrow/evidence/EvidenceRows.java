@@ -3,6 +3,7 @@ package org.plumbrow.evidence;
 import com.drew.lang.GeoLocation;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
@@ -65,21 +66,22 @@ class EvidenceRows {
         return jdbc.sql(NEW)
                 .param("id", row.id)
                 .param("branch", row.branchId)
-                .param("project", row.projectId == null ? null : row.projectId.toString())
+                .param("project", row.projectId == null ? null : row.projectId.toString(), Types.VARCHAR)
                 .param("kind", row.kind.name())
-                .param("hash", row.sha256)
+                .param("hash", row.sha256, Types.BINARY)
                 .param("name", row.name)
                 .param("caption", row.caption)
-                .param("taken", row.takenAt)
-                .param("lat", row.place == null ? null : row.place.getLatitude())
-                .param("lon", row.place == null ? null : row.place.getLongitude())
-                .param("signer", signature == null ? null : signature.name().strip())
-                .param("trade", signature == null ? null : signature.trade().strip())
-                .param("text", signature == null ? null : signature.text())
+                .param("taken", row.takenAt, Types.TIMESTAMP)
+                .param("lat", row.place == null ? null : row.place.getLatitude(), Types.NUMERIC)
+                .param("lon", row.place == null ? null : row.place.getLongitude(), Types.NUMERIC)
+                .param("signer", signature == null ? null : signature.name().strip(), Types.VARCHAR)
+                .param("trade", signature == null ? null : signature.trade().strip(), Types.VARCHAR)
+                .param("text", signature == null ? null : signature.text(), Types.VARCHAR)
                 .param("at", OffsetDateTime.ofInstant(row.at, ZoneOffset.UTC))
                 .param(
                         "person",
-                        row.by.personId() == null ? null : row.by.personId().toString())
+                        row.by.personId() == null ? null : row.by.personId().toString(),
+                        Types.VARCHAR)
                 .param("by", row.by.name())
                 .query(EvidenceRows::facts)
                 .single();

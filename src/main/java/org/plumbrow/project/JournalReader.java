@@ -56,6 +56,12 @@ public class JournalReader {
         return access.may(branchId, May.SEE_JOURNAL) ? newest(projectId, most, 0) : List.of();
     }
 
+    /** As {@link #newest(UUID, int)} for a caller who has read the facts already. */
+    public List<JournalLine> newest(ProjectFacts project, int most) {
+        access.require(project.id(), project.branchId(), May.SEE_PROJECTS);
+        return access.may(project.branchId(), May.SEE_JOURNAL) ? newest(project.id(), most, 0) : List.of();
+    }
+
     public Optional<JournalLine> line(UUID projectId, int number) {
         access.require(projectId, May.SEE_JOURNAL);
         return jdbc.sql(LINES + "and number = :number")

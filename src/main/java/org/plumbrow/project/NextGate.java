@@ -3,14 +3,13 @@ package org.plumbrow.project;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** What the project page shows of the next gate; supplied by the gates. */
 public interface NextGate {
 
     /** Empty behind the last gate. */
-    Optional<View> of(UUID projectId);
+    Optional<View> of(ProjectFacts project);
 
     /**
      * @param to the stage behind the gate

@@ -6,24 +6,30 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.Milestone;
-import org.plumbrow.calc.duration.Mounting;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.json.JsonMapper;
 
-/** Reads whole projects in three queries, however many they are. */
+/** Reads whole projects, their arrays and the people in charge among them, in one query, however many they are. */
 @Repository
 class ProjectRows {
 
     private static final String PROJECTS = """
             select p.*, s.*, c.*, who.name as customer,
                    pr.id as promise_id, pr.milestone, pr.promised_on, pr.tolerance_days, pr.promised_by,
-                   pr.reason as promise_reason, pr.at as promise_at, pr.by_name as promise_by
+                   pr.reason as promise_reason, pr.at as promise_at, pr.by_name as promise_by,
+                   (select jsonb_agg(jsonb_build_object('mounting', a.mounting, 'modules', a.modules, 'moduleW', a.module_w,
+                                                        'tiltDeg', a.tilt_deg, 'azimuthDeg', a.azimuth_deg)
+                                     order by a.position)
+                      from project_array a where a.project_id = p.id) as arrays,
+                   (select jsonb_object_agg(d.duty, jsonb_build_object('personId', d.person_id, 'name', d.name))
+                      from project_duty d where d.project_id = p.id) as people
               from project p
               join project_site s on s.project_id = p.id
               join project_contract c on c.project_id = p.id
@@ -32,10 +38,15 @@ class ProjectRows {
                                   order by x.position desc limit 1) pr on true
              where\s""";
 
-    private final JdbcClient jdbc;
+    private static final TypeReference<List<ProjectFacts.ArrayFacts>> ARRAYS = new TypeReference<>() {};
+    private static final TypeReference<EnumMap<Duty, ProjectFacts.InCharge>> PEOPLE = new TypeReference<>() {};
 
-    ProjectRows(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final JsonMapper json;
+
+    ProjectRows(JdbcClient jdbc, JsonMapper json) {
         this.jdbc = jdbc;
+        this.json = json;
     }
 
     /** @return those of the ids that are within this scope, by number */
@@ -54,50 +65,13 @@ class ProjectRows {
     }
 
     private List<ProjectFacts> read(String which, Map<String, ?> values) {
-        List<ProjectFacts> bare = jdbc.sql(PROJECTS + which + " order by p.number_year, p.running_number")
+        return jdbc.sql(PROJECTS + which + " order by p.number_year, p.running_number")
                 .params(values)
-                .query(ProjectRows::project)
+                .query(this::project)
                 .list();
-        if (bare.isEmpty()) {
-            return bare;
-        }
-        List<UUID> ids = bare.stream().map(ProjectFacts::id).toList();
-        Map<UUID, List<ProjectFacts.ArrayFacts>> arrays = arrays(ids);
-        Map<UUID, Map<Duty, ProjectFacts.InCharge>> people = people(ids);
-        return bare.stream()
-                .map(project -> whole(
-                        project,
-                        arrays.getOrDefault(project.id(), List.of()),
-                        people.getOrDefault(project.id(), Map.of())))
-                .toList();
     }
 
-    private Map<UUID, List<ProjectFacts.ArrayFacts>> arrays(List<UUID> ids) {
-        Map<UUID, List<ProjectFacts.ArrayFacts>> arrays = new HashMap<>();
-        jdbc.sql("select * from project_array where project_id in (:ids) order by project_id, position")
-                .param("ids", ids)
-                .query(row -> {
-                    arrays.computeIfAbsent(id(row, "project_id"), key -> new java.util.ArrayList<>())
-                            .add(array(row));
-                });
-        return arrays;
-    }
-
-    private Map<UUID, Map<Duty, ProjectFacts.InCharge>> people(List<UUID> ids) {
-        Map<UUID, Map<Duty, ProjectFacts.InCharge>> people = new HashMap<>();
-        jdbc.sql("select * from project_duty where project_id in (:ids)")
-                .param("ids", ids)
-                .query(row -> {
-                    people.computeIfAbsent(id(row, "project_id"), key -> new EnumMap<>(Duty.class))
-                            .put(
-                                    Duty.valueOf(row.getString("duty")),
-                                    new ProjectFacts.InCharge(
-                                            row.getObject("person_id", UUID.class), row.getString("name")));
-                });
-        return people;
-    }
-
-    private static ProjectFacts project(ResultSet row, int number) throws SQLException {
+    private ProjectFacts project(ResultSet row, int number) throws SQLException {
         String stage = row.getString("stage");
         String customer = row.getString("customer");
         return new ProjectFacts(
@@ -113,7 +87,7 @@ class ProjectRows {
                 site(row),
                 contract(row),
                 promise(row),
-                Map.of());
+                people(row));
     }
 
     private static ProjectFacts.Site site(ResultSet row) throws SQLException {
@@ -133,11 +107,11 @@ class ProjectRows {
                 ProjectSite.metersIn(row.getString("meter_numbers")));
     }
 
-    private static ProjectFacts.Contract contract(ResultSet row) throws SQLException {
+    private ProjectFacts.Contract contract(ResultSet row) throws SQLException {
         return new ProjectFacts.Contract(
                 row.getBigDecimal("system_kw_dc"),
                 row.getBigDecimal("system_kw_ac"),
-                List.of(),
+                arrays(row),
                 whole(row, "inverters"),
                 row.getBigDecimal("inverter_kw_ac"),
                 whole(row, "posts"),
@@ -164,44 +138,14 @@ class ProjectRows {
                 row.getString("promise_by"));
     }
 
-    private static ProjectFacts.ArrayFacts array(ResultSet row) throws SQLException {
-        return new ProjectFacts.ArrayFacts(
-                Mounting.valueOf(row.getString("mounting")),
-                whole(row, "modules"),
-                row.getBigDecimal("module_w"),
-                row.getBigDecimal("tilt_deg"),
-                row.getBigDecimal("azimuth_deg"));
+    private List<ProjectFacts.ArrayFacts> arrays(ResultSet row) throws SQLException {
+        String arrays = row.getString("arrays");
+        return arrays == null ? List.of() : json.readValue(arrays, ARRAYS);
     }
 
-    private static ProjectFacts whole(
-            ProjectFacts bare, List<ProjectFacts.ArrayFacts> arrays, Map<Duty, ProjectFacts.InCharge> people) {
-        ProjectFacts.Contract c = bare.contract();
-        ProjectFacts.Contract contract = new ProjectFacts.Contract(
-                c.systemKwDc(),
-                c.systemKwAc(),
-                arrays,
-                c.inverters(),
-                c.inverterKwAc(),
-                c.posts(),
-                c.strings(),
-                c.trenchFt(),
-                c.boreFt(),
-                c.guaranteedKwhPerYear(),
-                c.priceUsd());
-        return new ProjectFacts(
-                bare.id(),
-                bare.branchId(),
-                bare.number(),
-                bare.name(),
-                bare.stage(),
-                bare.standing(),
-                bare.weight(),
-                bare.createdAt(),
-                bare.customer(),
-                bare.site(),
-                contract,
-                bare.promise(),
-                people);
+    private Map<Duty, ProjectFacts.InCharge> people(ResultSet row) throws SQLException {
+        String people = row.getString("people");
+        return people == null ? Map.of() : json.readValue(people, PEOPLE);
     }
 
     private static @Nullable Integer whole(ResultSet row, String column) throws SQLException {

@@ -5,12 +5,14 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.database.Ids;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.web.Actor;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -115,6 +117,12 @@ public class ProjectStages {
     /** When each stage was reached; the row of posts. */
     @Transactional(propagation = Propagation.SUPPORTS, readOnly = true)
     public Map<Stage, Reached> reached(UUID projectId) {
+        return ReadOnce.of(new ReachedBy(projectId), () -> readReached(projectId));
+    }
+
+    private record ReachedBy(UUID projectId) {}
+
+    private Map<Stage, Reached> readReached(UUID projectId) {
         Map<Stage, Reached> reached = new EnumMap<>(Stage.class);
         jdbc.sql("""
                 select stage, reached_on, by_name, before_plumbrow from project_stage_reached
@@ -127,7 +135,7 @@ public class ProjectStages {
                             row.getString("by_name"),
                             row.getBoolean("before_plumbrow")));
         });
-        return reached;
+        return Collections.unmodifiableMap(reached);
     }
 
     /** @param beforePlumbrow reached before the project was brought in: no evidence is kept here */

@@ -28,6 +28,13 @@ import org.springframework.stereotype.Repository;
 @Repository
 class AnswerRows {
 
+    private static final String ANSWERS = """
+            select a.*, p.id as part_id, p.kind, p.number, p.text, p.label, p.on_date, p.evidence_id, p.note, p.at,
+                   p.by_name, p.since_version
+              from gate_answer a left join gate_answer_part p on p.answer_id = a.id and p.ended_version is null
+             where a.project_id = :project and split_part(a.item, '.', 1) in (:stages)
+             order by p.at, p.id
+            """;
     private static final String NEW = """
             insert into gate_answer (id, branch_id, project_id, item, version, stand, words, kinds, unit, low, high, least,
                                      required, safety, reason, stand_by, stand_at, waits_on, promised_on)
@@ -57,27 +64,23 @@ class AnswerRows {
         this.batches = batches;
     }
 
-    /** What was answered at the items of these gates, by item; two queries. */
+    /** What was answered at the items of these gates, by item; one query. */
     Map<String, AnswerRow> of(UUID projectId, List<Stage> stages) {
-        List<String> beginnings = stages.stream().map(AnswerRows::beginning).toList();
-        Map<UUID, List<AnswerPart>> parts = new HashMap<>();
-        jdbc.sql("""
-                select p.* from gate_answer_part p join gate_answer a on a.id = p.answer_id
-                 where a.project_id = :project and split_part(a.item, '.', 1) in (:stages) and p.ended_version is null
-                 order by p.at, p.id
-                """).param("project", projectId).param("stages", beginnings).query(row -> {
-            parts.computeIfAbsent(row.getObject("answer_id", UUID.class), id -> new ArrayList<>())
-                    .add(part(row));
-        });
         Map<String, AnswerRow> rows = new HashMap<>();
-        jdbc.sql("select * from gate_answer where project_id = :project and split_part(item, '.', 1) in (:stages)")
+        Map<String, List<AnswerPart>> parts = new HashMap<>();
+        jdbc.sql(ANSWERS)
                 .param("project", projectId)
-                .param("stages", beginnings)
-                .query(AnswerRows::row)
-                .list()
-                .forEach(row -> rows.put(
-                        String.valueOf(row.asked() == null ? null : row.asked().code()),
-                        row.with(parts.getOrDefault(row.id(), List.of()))));
+                .param("stages", stages.stream().map(AnswerRows::beginning).toList())
+                .query(row -> {
+                    String item = row.getString("item");
+                    if (!rows.containsKey(item)) {
+                        rows.put(item, row(row));
+                    }
+                    if (row.getObject("part_id") != null) {
+                        parts.computeIfAbsent(item, key -> new ArrayList<>()).add(part(row));
+                    }
+                });
+        rows.replaceAll((item, row) -> row.with(parts.getOrDefault(item, List.of())));
         return rows;
     }
 
@@ -85,7 +88,7 @@ class AnswerRows {
         return stage.name().toLowerCase(Locale.ROOT);
     }
 
-    private static AnswerRow row(ResultSet row, int number) throws SQLException {
+    private static AnswerRow row(ResultSet row) throws SQLException {
         AskedItem asked = new AskedItem(
                 row.getString("item"),
                 row.getString("words"),
@@ -114,7 +117,7 @@ class AnswerRows {
 
     private static AnswerPart part(ResultSet row) throws SQLException {
         return new AnswerPart(
-                row.getObject("id", UUID.class),
+                row.getObject("part_id", UUID.class),
                 AnswerKind.valueOf(row.getString("kind")),
                 row.getBigDecimal("number"),
                 row.getString("text"),

@@ -96,7 +96,8 @@ public class Gates {
         return next(projects.factsUnchecked(projectId));
     }
 
-    private Optional<GateView> next(ProjectFacts facts) {
+    /** As {@link #next(UUID)} for a caller who has read the facts, and so has been let in, already. */
+    Optional<GateView> next(ProjectFacts facts) {
         return Stage.after(facts.stage()).map(to -> book.open(facts, to));
     }
 

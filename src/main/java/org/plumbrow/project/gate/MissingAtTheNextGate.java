@@ -3,6 +3,7 @@ package org.plumbrow.project.gate;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.project.NextGate;
+import org.plumbrow.project.ProjectFacts;
 import org.springframework.stereotype.Component;
 
 /** What keeps the next gate shut, for the project page. */
@@ -16,8 +17,8 @@ class MissingAtTheNextGate implements NextGate {
     }
 
     @Override
-    public Optional<View> of(UUID projectId) {
-        return gates.next(projectId).map(MissingAtTheNextGate::view);
+    public Optional<View> of(ProjectFacts project) {
+        return gates.next(project).map(MissingAtTheNextGate::view);
     }
 
     private static View view(GateView gate) {

@@ -61,7 +61,7 @@ class ProjectController {
     public String show(@PathVariable UUID projectId, Model model) {
         ProjectFacts project = projects.facts(projectId);
         ProjectTitle title = titles.of(project);
-        Optional<NextGate.View> next = gate.of(projectId);
+        Optional<NextGate.View> next = gate.of(project);
         model.addAttribute("project", project);
         model.addAttribute("sheet", title);
         model.addAttribute("answer", ProjectAnswer.sentence(project, title, next, words.day(title.plannedOn())));
@@ -73,7 +73,7 @@ class ProjectController {
         model.addAttribute(
                 "panels",
                 panels.stream().flatMap(panel -> panel.show(project).stream()).toList());
-        model.addAttribute("lines", journal.newest(projectId, LINES));
+        model.addAttribute("lines", journal.newest(project, LINES));
         return "project/project";
     }
 

@@ -40,10 +40,15 @@ class PlanRows {
     }
 
     Optional<PlanHead> in(UUID branchId, PlanHead.State state) {
-        return jdbc.sql("select * from plan where branch_id = ? and state = ?")
-                .params(branchId, state.name())
+        return current(branchId).stream().filter(plan -> plan.state() == state).findFirst();
+    }
+
+    /** Draft and published plan of a branch, whichever there are. */
+    List<PlanHead> current(UUID branchId) {
+        return jdbc.sql("select * from plan where branch_id = ? and state <> 'SUPERSEDED'")
+                .param(branchId)
                 .query(PlanRows::head)
-                .optional();
+                .list();
     }
 
     /** Draft and published plan of a branch, whichever there are, held until the transaction ends. */
@@ -78,6 +83,13 @@ class PlanRows {
     }
 
     /** Soonest promised first. */
+    List<PlannedPromise> promises(UUID planId, UUID projectId) {
+        return jdbc.sql("select * from planned_promise where plan_id = ? and project_id = ?")
+                .params(planId, projectId)
+                .query(PlanRows::promise)
+                .list();
+    }
+
     List<PlannedPromise> promises(UUID planId) {
         return jdbc.sql("select * from planned_promise where plan_id = ? order by promised_on, project_id")
                 .param(planId)

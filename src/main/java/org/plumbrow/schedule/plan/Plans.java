@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.database.BackgroundRuns;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.database.Run;
 import org.plumbrow.schedule.plan.PlanHead.State;
 import org.springframework.stereotype.Service;
@@ -23,11 +24,11 @@ public class Plans {
     }
 
     public Optional<StoredPlan> draft(UUID branchId) {
-        return rows.in(branchId, State.DRAFT).map(this::whole);
+        return draftHead(branchId).map(this::whole);
     }
 
     public Optional<StoredPlan> published(UUID branchId) {
-        return rows.in(branchId, State.PUBLISHED).map(this::whole);
+        return publishedHead(branchId).map(this::whole);
     }
 
     private StoredPlan whole(PlanHead head) {
@@ -40,12 +41,20 @@ public class Plans {
     }
 
     public Optional<PlanHead> draftHead(UUID branchId) {
-        return rows.in(branchId, State.DRAFT);
+        return head(branchId, State.DRAFT);
     }
 
     public Optional<PlanHead> publishedHead(UUID branchId) {
-        return rows.in(branchId, State.PUBLISHED);
+        return head(branchId, State.PUBLISHED);
     }
+
+    private Optional<PlanHead> head(UUID branchId, State state) {
+        return ReadOnce.of(new Current(branchId), () -> rows.current(branchId)).stream()
+                .filter(plan -> plan.state() == state)
+                .findFirst();
+    }
+
+    private record Current(UUID branchId) {}
 
     /** The rows of one project in a plan, in the order of the work. */
     public List<PlannedRow> rows(PlanHead plan, UUID projectId) {
@@ -53,10 +62,11 @@ public class Plans {
     }
 
     public Optional<PlannedPromise> promise(PlanHead plan, UUID projectId) {
-        return rows.promises(plan.id()).stream()
-                .filter(promise -> promise.projectId().equals(projectId))
+        return ReadOnce.of(new PromiseIn(plan.id(), projectId), () -> rows.promises(plan.id(), projectId)).stream()
                 .findFirst();
     }
+
+    private record PromiseIn(UUID planId, UUID projectId) {}
 
     /** What publishing the draft would change; nothing without a published plan. */
     public PlanChanges changes(StoredPlan published, StoredPlan draft) {
