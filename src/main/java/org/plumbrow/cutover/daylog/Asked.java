@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.DoublePredicate;
 import org.plumbrow.calc.Range;
 import org.plumbrow.web.NumbersAsWritten;
 import org.plumbrow.web.Option;
@@ -14,6 +15,7 @@ import org.plumbrow.web.Option;
  * @param quantity how an entry names it
  * @param hint unit and usual values
  * @param possible what can be a reading at all; empty for choices and text
+ * @param shuts values outside their limits that no explanation makes good: the step waits for another reading
  * @param outside says what to do about a number that is possible but outside its limits; empty text when it is inside
  */
 record Asked(
@@ -25,7 +27,10 @@ record Asked(
         boolean whole,
         List<Option> choices,
         Optional<Range> possible,
-        DoubleFunction<String> outside) {
+        DoubleFunction<String> outside,
+        DoublePredicate shuts) {
+
+    private static final DoublePredicate NOTHING = value -> false;
 
     static final int MOST_TEXT = 200;
 
@@ -37,20 +42,43 @@ record Asked(
             boolean required,
             DoubleFunction<String> outside) {
         return new Asked(
-                quantity, words, hint, possible.unit(), required, false, List.of(), Optional.of(possible), outside);
+                quantity,
+                words,
+                hint,
+                possible.unit(),
+                required,
+                false,
+                List.of(),
+                Optional.of(possible),
+                outside,
+                NOTHING);
+    }
+
+    /** The same, with values on which nobody goes on, whatever the reason. */
+    Asked shutAt(DoublePredicate never) {
+        return new Asked(quantity, words, hint, unit, required, whole, choices, possible, outside, never);
     }
 
     static Asked wholeNumber(String quantity, String words, String hint, Range possible, boolean required) {
         return new Asked(
-                quantity, words, hint, possible.unit(), required, true, List.of(), Optional.of(possible), value -> "");
+                quantity,
+                words,
+                hint,
+                possible.unit(),
+                required,
+                true,
+                List.of(),
+                Optional.of(possible),
+                value -> "",
+                NOTHING);
     }
 
     static Asked choice(String quantity, String words, boolean required, List<Option> choices) {
-        return new Asked(quantity, words, "", "", required, false, choices, Optional.empty(), value -> "");
+        return new Asked(quantity, words, "", "", required, false, choices, Optional.empty(), value -> "", NOTHING);
     }
 
     static Asked text(String quantity, String words, String hint, boolean required) {
-        return new Asked(quantity, words, hint, "", required, false, List.of(), Optional.empty(), value -> "");
+        return new Asked(quantity, words, hint, "", required, false, List.of(), Optional.empty(), value -> "", NOTHING);
     }
 
     public boolean isNumber() {
@@ -100,6 +128,11 @@ record Asked(
         return isNumber()
                 ? Optional.of(outside.apply(Double.parseDouble(kept))).filter(text -> !text.isEmpty())
                 : Optional.empty();
+    }
+
+    /** Whether no explanation makes this value good. */
+    boolean isShutAt(String kept) {
+        return isNumber() && shuts.test(Double.parseDouble(kept));
     }
 
     /** As people read it: "121.5 V", "ABC". */

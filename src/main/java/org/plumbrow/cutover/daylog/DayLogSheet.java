@@ -121,9 +121,10 @@ record DayLogSheet(
      * @param seen as it stands in the log
      * @param wrong what is wrong with what was typed; empty when nothing is
      * @param ask what to do about a value outside its limits; empty inside
+     * @param explain whether it may stay with a reason
      * @param why why it stays, as typed or as it stands in the log
      */
-    record FieldView(Asked asked, String value, String seen, String wrong, String ask, String why) {
+    record FieldView(Asked asked, String value, String seen, String wrong, String ask, boolean explain, String why) {
         /** For {@code id} and {@code for}. */
         public String id() {
             return "r-" + asked.quantity();

@@ -2,11 +2,12 @@ package org.plumbrow.cutover.daylog;
 
 import java.time.Instant;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.calc.Range;
 import org.plumbrow.calc.outage.LatestReversal;
 import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.Outages;
@@ -70,22 +71,37 @@ public class LogReversal {
                 && setting.seen() != writing.state().of(EntryKind.REVERSAL_TIME).size()) {
             return Said.meanwhile("", "Somebody else set the latest reversal time meanwhile.");
         }
+        List<Refusal> refusals = against(setting);
+        return refusals.isEmpty()
+                ? latest(
+                        writing,
+                        setting,
+                        new LatestReversal(
+                                writing.moment().local(Objects.requireNonNull(setting.neededBy())),
+                                or(setting.undoMinutes(), LatestReversal.USUAL_UNDO),
+                                or(setting.bringBackMinutes(), LatestReversal.USUAL_BRING_BACK),
+                                or(setting.reserveMinutes(), LatestReversal.USUAL_RESERVE)))
+                : Said.refused(refusals);
+    }
+
+    private static List<Refusal> against(Setting setting) {
+        List<Refusal> refusals = new ArrayList<>();
         if (setting.neededBy() == null) {
-            return Said.refused("neededBy", "Write the time by which the loads must run again.");
+            refusals.add(new Refusal("neededBy", "Write the time by which the loads must run again."));
         }
         if (LogChanges.isNoReason(setting.reason())) {
-            return Said.refused("reason", "Write what needs the power by then, for example milking.");
+            refusals.add(new Refusal("reason", "Write what needs the power by then, for example milking."));
         }
-        try {
-            LatestReversal latest = new LatestReversal(
-                    writing.moment().local(setting.neededBy()),
-                    or(setting.undoMinutes(), LatestReversal.USUAL_UNDO),
-                    or(setting.bringBackMinutes(), LatestReversal.USUAL_BRING_BACK),
-                    or(setting.reserveMinutes(), LatestReversal.USUAL_RESERVE));
-            return latest(writing, setting, latest);
-        } catch (Range.OutOfRange outside) {
-            return Said.refused("undoMinutes", "Minutes are whole numbers from 0 to 240.");
-        }
+        against("undoMinutes", setting.undoMinutes()).ifPresent(refusals::add);
+        against("bringBackMinutes", setting.bringBackMinutes()).ifPresent(refusals::add);
+        against("reserveMinutes", setting.reserveMinutes()).ifPresent(refusals::add);
+        return refusals;
+    }
+
+    private static Optional<Refusal> against(String field, @Nullable Integer minutes) {
+        return minutes == null || LatestReversal.MINUTES.holds(minutes)
+                ? Optional.empty()
+                : Optional.of(new Refusal(field, "Minutes are whole numbers from 0 to 240."));
     }
 
     private Said latest(Writing writing, Setting setting, LatestReversal latest) {

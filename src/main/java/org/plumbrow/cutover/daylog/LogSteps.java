@@ -74,15 +74,17 @@ public class LogSteps {
         if (!refusals.isEmpty()) {
             return Said.refused(refusals);
         }
-        Said readings = stored(writing, work);
-        List<Refusal> open = new ArrayList<>(readings.refusals());
-        new StepReadings(writing, work).open().forEach(open::add);
+        StepReadings readings = new StepReadings(writing, work);
+        List<Refusal> open = new ArrayList<>(readings.twice());
+        boolean twice = !open.isEmpty();
+        List<String> stored = readings.store();
+        open.addAll(readings.open());
         if (!open.isEmpty()) {
-            return new Said(open, readings.sentence(), readings.meanwhile());
+            return new Said(open, sentence(writing, work, stored), twice);
         }
         Instant at = writing.at(work.at());
         writing.done(work.entryId(), work.step(), work.who().strip(), at);
-        String read = readings.sentence().isEmpty() ? "" : " " + Said.begun(readings.sentence());
+        String read = stored.isEmpty() ? "" : " " + Said.begun(String.join("; ", stored)) + ".";
         return Said.stored(title(writing, work) + " is done, " + writing.clock(at) + "." + read);
     }
 
@@ -90,9 +92,11 @@ public class LogSteps {
     private static Said stored(Writing writing, Work work) {
         StepReadings readings = new StepReadings(writing, work);
         List<Refusal> twice = readings.twice();
-        List<String> stored = readings.store();
-        String sentence = stored.isEmpty() ? "" : title(writing, work) + ": " + String.join("; ", stored) + ".";
-        return new Said(twice, sentence, !twice.isEmpty());
+        return new Said(twice, sentence(writing, work, readings.store()), !twice.isEmpty());
+    }
+
+    private static String sentence(Writing writing, Work work, List<String> stored) {
+        return stored.isEmpty() ? "" : title(writing, work) + ": " + String.join("; ", stored) + ".";
     }
 
     private static String title(Writing writing, Work work) {

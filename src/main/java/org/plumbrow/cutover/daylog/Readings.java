@@ -132,15 +132,16 @@ record Readings(Service service, boolean generator, boolean milk) {
         asked.add(tester(LIVE_BEFORE, "Tester on a live source, before"));
         for (String pair : deadPairs()) {
             asked.add(Asked.number(
-                    dead(pair),
-                    words(pair) + ", dead",
-                    "volts, 0 to %.0f".formatted(MOST_WHEN_DEAD_V),
-                    ServiceVoltage.VOLTS,
-                    true,
-                    volts -> volts > MOST_WHEN_DEAD_V
-                            ? "%s shows %.1f V: voltage is present. Stop, and look for a second source."
-                                    .formatted(words(pair), volts)
-                            : ""));
+                            dead(pair),
+                            words(pair) + ", dead",
+                            "volts, 0 to %.0f".formatted(MOST_WHEN_DEAD_V),
+                            ServiceVoltage.VOLTS,
+                            true,
+                            volts -> volts > MOST_WHEN_DEAD_V
+                                    ? "%s shows %.1f V: voltage is present. Stop, and look for a second source."
+                                            .formatted(words(pair), volts)
+                                    : "")
+                    .shutAt(volts -> volts > MOST_WHEN_DEAD_V));
         }
         asked.add(tester(LIVE_AFTER, "Tester on a live source, after"));
         return asked;
@@ -148,15 +149,16 @@ record Readings(Service service, boolean generator, boolean milk) {
 
     private static Asked tester(String quantity, String words) {
         return Asked.number(
-                quantity,
-                words,
-                "volts of that source",
-                ServiceVoltage.VOLTS,
-                true,
-                volts -> volts < LEAST_ON_LIVE_SOURCE_V
-                        ? "The tester shows %.1f V on a source known to be live. Take another tester and begin again."
-                                .formatted(volts)
-                        : "");
+                        quantity,
+                        words,
+                        "volts of that source",
+                        ServiceVoltage.VOLTS,
+                        true,
+                        volts -> volts < LEAST_ON_LIVE_SOURCE_V
+                                ? "The tester shows %.1f V on a source known to be live. Take another tester and begin again."
+                                        .formatted(volts)
+                                : "")
+                .shutAt(volts -> volts < LEAST_ON_LIVE_SOURCE_V);
     }
 
     /** Every pair of the service, then each leg to ground. */
@@ -184,14 +186,15 @@ record Readings(Service service, boolean generator, boolean milk) {
 
     private static Asked insulation() {
         return Asked.number(
-                INSULATION,
-                "Insulation of the new conductors, the lowest",
-                "megohms at 1,000 V, both ends open",
-                new Range(0, 1_000_000, "MΩ"),
-                true,
-                megohms -> megohms < USUAL_INSULATION_MOHM
-                        ? "%.1f MΩ is below 100 MΩ. Clean and dry the ends, read again.".formatted(megohms)
-                        : "");
+                        INSULATION,
+                        "Insulation of the new conductors, the lowest",
+                        "megohms at 1,000 V, both ends open",
+                        new Range(0, 1_000_000, "MΩ"),
+                        true,
+                        megohms -> megohms < USUAL_INSULATION_MOHM
+                                ? "%.1f MΩ is below 100 MΩ. Clean and dry the ends, read again.".formatted(megohms)
+                                : "")
+                .shutAt(megohms -> megohms < LEAST_INSULATION_MOHM);
     }
 
     private static Asked tank() {

@@ -152,8 +152,9 @@ final class SheetAssembly {
     private List<String> read(String step, String before) {
         return readings.of(step).stream()
                 .flatMap(asked -> state
-                        .value(step, asked.quantity())
-                        .map(value -> asked.words() + ": " + asked.shown(value) + before(before, asked))
+                        .reading(step, asked.quantity())
+                        .map(one -> asked.words() + ": " + asked.shown(String.valueOf(one.value()))
+                                + before(before, asked) + stays(one))
                         .stream())
                 .toList();
     }
@@ -164,15 +165,28 @@ final class SheetAssembly {
                 .orElse("");
     }
 
+    private String stays(Effective reading) {
+        return state.whyItStays(reading.entry().id())
+                .map(why -> " (outside its limits; stays: " + why + ")")
+                .orElse("");
+    }
+
     private FieldView field(LogStep step, Asked asked) {
         Optional<Effective> stands = state.reading(step.code(), asked.quantity());
         String kept = stands.map(Effective::value).orElse("");
         String value = typed.values().getOrDefault(asked.quantity(), kept);
         boolean isValue = !value.isBlank() && asked.refuse(value).isEmpty();
         String ask = isValue ? asked.ask(asked.kept(value)).orElse("") : "";
+        boolean shut = isValue && asked.isShutAt(asked.kept(value));
         String wrong = typed.wrong(asked.quantity());
         return new FieldView(
-                asked, value, kept, wrong.equals(ask) ? "" : wrong, ask, why(asked, stands, !kept.equals(value)));
+                asked,
+                value,
+                kept,
+                wrong.equals(ask) ? "" : wrong,
+                ask,
+                !ask.isEmpty() && !shut,
+                why(asked, stands, !kept.equals(value)));
     }
 
     /** Why it stays: as typed just now, else as it stands with this very reading. */

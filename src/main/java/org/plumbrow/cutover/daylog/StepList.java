@@ -61,8 +61,15 @@ final class StepList {
     /** What counts of the readings. */
     private List<String> read(LogStep step) {
         return readings.of(step.code()).stream()
-                .flatMap(asked -> state.value(step.code(), asked.quantity()).map(asked::shown).stream())
+                .flatMap(asked -> state
+                        .reading(step.code(), asked.quantity())
+                        .map(one -> asked.shown(String.valueOf(one.value())) + outside(asked, one))
+                        .stream())
                 .toList();
+    }
+
+    private static String outside(Asked asked, LogState.Effective one) {
+        return asked.ask(String.valueOf(one.value())).isPresent() ? " (outside)" : "";
     }
 
     private boolean isTwice(LogStep step) {

@@ -86,7 +86,7 @@ final class StepReadings {
             if (kept.isPresent() && !kept.equals(stands.map(Effective::value))) {
                 writing.reading(Ids.next(), work.step(), asked.quantity(), kept.get(), writing.at(work.at()));
                 read++;
-            } else if (stands.isPresent() && isExplained(asked) && !staysAlready(stands.get())) {
+            } else if (stands.filter(one -> mayStay(asked, one)).isPresent()) {
                 explained.add(explain(asked, stands.get()));
             }
         }
@@ -94,6 +94,10 @@ final class StepReadings {
             explained.add(0, read == 1 ? "one reading" : read + " readings");
         }
         return explained;
+    }
+
+    private boolean mayStay(Asked asked, Effective stands) {
+        return isExplained(asked) && !staysAlready(stands) && !asked.isShutAt(String.valueOf(stands.value()));
     }
 
     private String explain(Asked asked, Effective stands) {
@@ -116,7 +120,7 @@ final class StepReadings {
                     ? Optional.of(new Refusal(asked.quantity(), asked.words() + ": not read yet."))
                     : Optional.empty();
         }
-        boolean readTwice = value.equals(standing);
+        boolean readTwice = value.equals(standing) && !asked.isShutAt(value.get());
         return readTwice
                         && (isExplained(asked)
                                 || stands.filter(this::staysAlready).isPresent())

@@ -275,6 +275,145 @@ class DayLogBookTest {
     }
 
     @Test
+    void noExplanationMakesAVoltageOnADeadConductorGood() {
+        goesWellUpTo("5");
+        Map<String, String> live = new HashMap<>(usual("6"));
+        live.put("dead-A-B", "48");
+        done("6", live);
+        assertThat(sentences(done("6", live, "dead-A-B")))
+                .containsExactly(
+                        "Leg A to leg B shows 48.0 V: voltage is present. Stop, and look for a second source.");
+        assertThat(state().doneAt("6")).isEmpty();
+        assertThat(state().of("6", EntryKind.STAYS)).isEmpty();
+        stored(done("6", usual("6")));
+    }
+
+    @Test
+    void anExplanationOfThreeHundredCharactersIsTheLongest() {
+        open();
+        done("1", Map.of());
+        Map<String, String> low = Map.of("A-N", "113", "B-N", "121", "A-B", "240");
+        done("2", low);
+        assertThat(asPm(() -> steps.done(
+                                project, new LogSteps.Work(Ids.next(), "2", low, Map.of("A-N", "x".repeat(301)), null)))
+                        .isStored())
+                .isFalse();
+        assertThat(asPm(() -> steps.done(
+                                project, new LogSteps.Work(Ids.next(), "2", low, Map.of("A-N", "x".repeat(300)), null)))
+                        .isStored())
+                .isTrue();
+    }
+
+    @Test
+    void twoPhonesThatReadTheSameAtOnceKeepBothReadingsAndAreToldOfEachOther() {
+        open();
+        done("1", Map.of());
+        done("2", Map.of("A-N", "121"));
+        Map<String, String> seen = Map.of("A-N", "121", "B-N", "", "A-B", "");
+        Said first = asPm(() -> steps.read(project, twoRead(Map.of("A-N", "121", "B-N", "122"), seen)));
+        stored(first);
+        Said second = asPm(() -> steps.done(project, twoRead(Map.of("A-N", "121", "B-N", "119", "A-B", "241"), seen)));
+        assertThat(second.meanwhile()).isTrue();
+        assertThat(sentences(second))
+                .containsExactly("Leg B to neutral: Tamsin wrote 122 V at " + clockOf("2", "B-N")
+                        + ", you 119 V. Both are kept. Read it again and send what is right.");
+        assertThat(state().of("2", EntryKind.READING)).hasSize(4);
+        assertThat(state().value("2", "A-B")).contains("241");
+        assertThat(state().doneAt("2")).isEmpty();
+    }
+
+    @Test
+    void whatOnlyRepeatsAnOlderReadingDoesNotReplaceTheNewerOne() {
+        open();
+        done("1", Map.of());
+        done("2", Map.of("A-N", "121"));
+        Map<String, String> seen = Map.of("A-N", "121", "B-N", "", "A-B", "");
+        stored(asPm(() -> steps.read(project, twoRead(Map.of("A-N", "118"), seen))));
+        stored(asPm(() -> steps.done(project, twoRead(Map.of("A-N", "121", "B-N", "122", "A-B", "240"), seen))));
+        assertThat(state().value("2", "A-N")).contains("118");
+    }
+
+    private LogSteps.Work twoRead(Map<String, String> typed, Map<String, String> seen) {
+        return new LogSteps.Work(Ids.next(), "2", typed, Map.of(), null, seen, "");
+    }
+
+    private String clockOf(String step, String quantity) {
+        LogEntry first = state().of(step, EntryKind.READING).stream()
+                .map(LogState.Effective::entry)
+                .filter(entry -> quantity.equals(entry.quantity()))
+                .findFirst()
+                .orElseThrow();
+        return ClockWords.of(first.storedAt(), java.time.ZoneId.of("America/New_York"));
+    }
+
+    @Test
+    void theNightBehindALateStartBelongsToTheDay() {
+        LogMoment late = new LogMoment(
+                java.time.Instant.parse("2027-03-27T05:00:00Z"),
+                java.time.LocalDateTime.of(2027, 3, 26, 23, 0),
+                java.time.ZoneId.of("America/New_York"));
+        assertThat(late.on(LocalTime.of(0, 15))).isEqualTo("2027-03-27T04:15:00Z");
+        assertThat(late.on(LocalTime.of(22, 40))).isEqualTo("2027-03-27T02:40:00Z");
+        assertThat(late.isLater()).isFalse();
+    }
+
+    @Test
+    void aTapOnALaterDayNeedsItsTime() {
+        clock.standAt("2027-03-29T14:00:00Z");
+        open();
+        assertThat(sentences(done("1", Map.of())))
+                .containsExactly("This log tells of Fri, Mar 26. Write at what time it was.");
+        assertThat(state().doneAt("1")).isEmpty();
+    }
+
+    @Test
+    void theLeadOfTheCrewWritesAndTheLeadOfAnotherDoesNot() {
+        open();
+        LogSteps.Work tap = new LogSteps.Work(Ids.next(), "1", Map.of(), Map.of(), null);
+        stored(world.as(ground.branch().crewLead(), () -> steps.done(project, tap)));
+        Ground other = fixture.ground();
+        UUID elsewhere = fixture.home(other);
+        assertThatThrownBy(() -> world.as(
+                        other.branch().crewLead(),
+                        () -> steps.done(elsewhere, new LogSteps.Work(Ids.next(), "1", Map.of(), Map.of(), null))))
+                .isInstanceOf(NotForYourRole.class);
+    }
+
+    @Test
+    void aSecondSignatureForTheSamePartIsNotTakenAndTellsWhoSigned() {
+        goesWellUpTo("6");
+        stored(sign(Hold.H2, Hold.Part.ELECTRICIAN, "Sil"));
+        Said second = sign(Hold.H2, Hold.Part.ELECTRICIAN, "Nell");
+        assertThat(second.meanwhile()).isTrue();
+        assertThat(sentences(second))
+                .first()
+                .asString()
+                .startsWith("Sil has signed H2 as licensed electrician already");
+    }
+
+    @Test
+    void anOutageThatWasMovedOnTheMorningIsNotLoggedAnyMore() {
+        open();
+        done("1", Map.of());
+        BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> jdbc.sql(
+                        "update outage_window set state = 'CANCELLED', state_reason = 'Storm' where project_id = ?")
+                .param(project)
+                .update()));
+        assertThat(sentences(done("2", VOLTS)))
+                .containsExactly("This outage was moved or cancelled. Its log is not written any more.");
+    }
+
+    @Test
+    void whoDidItIsKeptBesideWhoWroteIt() {
+        open();
+        stored(asPm(() -> steps.done(
+                project, new LogSteps.Work(Ids.next(), "1", Map.of(), Map.of(), null, Map.of(), "Sil, electrician"))));
+        LogState.Effective one = state().of("1", EntryKind.DONE).get(0);
+        assertThat(one.value()).isEqualTo("Sil, electrician");
+        assertThat(one.entry().byName()).isNotEqualTo("Sil, electrician");
+    }
+
+    @Test
     void whatIsNoValueIsRefusedAndNothingIsStored() {
         open();
         done("1", Map.of());
