@@ -18,12 +18,14 @@ import org.plumbrow.schedule.PlannedDates;
  * that has passed tells nothing about what is to come and is left out.
  *
  * @param byStage the day on which a stage is planned to be reached
+ * @param told whether the day of the power cut was told, and so is no guess
  * @param building whether somebody builds, or has begun to
  * @param buildingFrom when building is planned to begin, if that is still to come
  */
-record Ahead(Map<Stage, LocalDate> byStage, boolean building, Optional<LocalDate> buildingFrom) {
+record Ahead(Map<Stage, LocalDate> byStage, boolean told, boolean building, Optional<LocalDate> buildingFrom) {
 
-    private static final Set<ActivityCode> BUILDING = EnumSet.range(ActivityCode.SITE_START, ActivityCode.SITE_FINISH);
+    private static final Set<ActivityCode> BUILDING =
+            EnumSet.range(ActivityCode.SITE_START, ActivityCode.ELECTRICAL_FINISH);
 
     private static final Map<Stage, Set<ActivityCode>> REACHED_BY = Map.of(
             Stage.SURVEYED, EnumSet.of(ActivityCode.SURVEY),
@@ -34,26 +36,25 @@ record Ahead(Map<Stage, LocalDate> byStage, boolean building, Optional<LocalDate
                             ActivityCode.ZONING,
                             ActivityCode.INTERCONNECTION,
                             ActivityCode.AGREEMENT),
-            Stage.INSTALLED, EnumSet.range(ActivityCode.SITE_START, ActivityCode.INSPECTION),
+            Stage.INSTALLED, BUILDING,
             Stage.CUTOVER, EnumSet.of(ActivityCode.CUTOVER),
             Stage.COMMISSIONED, EnumSet.range(ActivityCode.PERMISSION, ActivityCode.HAND_OVER));
 
-    static final Ahead NOTHING = new Ahead(Map.of(), false, Optional.empty());
+    static final Ahead NOTHING = new Ahead(Map.of(), false, false, Optional.empty());
 
     static Ahead of(List<PlannedDates> plan, Optional<OutageFacts> told, LocalDate today) {
         Map<Stage, LocalDate> byStage = new EnumMap<>(Stage.class);
         REACHED_BY.forEach((stage, codes) ->
                 finish(plan, codes).filter(day -> !day.isBefore(today)).ifPresent(day -> byStage.put(stage, day)));
-        told.map(OutageFacts::day)
-                .filter(day -> !day.isBefore(today))
-                .ifPresent(day -> byStage.put(Stage.CUTOVER, day));
+        Optional<LocalDate> toldDay = told.map(OutageFacts::day).filter(day -> !day.isBefore(today));
+        toldDay.ifPresent(day -> byStage.put(Stage.CUTOVER, day));
         Optional<LocalDate> from = plan.stream()
                 .filter(row -> BUILDING.contains(row.code()))
                 .map(row -> row.start().date())
                 .min(Comparator.naturalOrder());
         boolean begun = plan.stream().anyMatch(row -> BUILDING.contains(row.code()) && row.isDone())
                 || from.filter(day -> !day.isAfter(today)).isPresent();
-        return new Ahead(byStage, begun, from.filter(day -> day.isAfter(today)));
+        return new Ahead(byStage, toldDay.isPresent(), begun, from.filter(day -> day.isAfter(today)));
     }
 
     private static Optional<LocalDate> finish(List<PlannedDates> plan, Set<ActivityCode> codes) {
@@ -61,6 +62,11 @@ record Ahead(Map<Stage, LocalDate> byStage, boolean building, Optional<LocalDate
                 .filter(row -> codes.contains(row.code()))
                 .map(row -> row.finish().date())
                 .max(Comparator.naturalOrder());
+    }
+
+    /** Whether the day is fixed, and not only planned. */
+    boolean isFixed(Stage stage) {
+        return stage == Stage.CUTOVER && told;
     }
 
     Optional<LocalDate> day(Stage stage) {

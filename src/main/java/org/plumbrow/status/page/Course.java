@@ -51,7 +51,8 @@ class Course {
                 ? "status.post.building"
                 : "status.post." + stage.name();
         String when = ahead.day(stage)
-                .map(day -> words.say("status.post.about", CustomerWords.shortDay(day, today)))
+                .map(day -> CustomerWords.shortDay(day, today))
+                .map(day -> ahead.isFixed(stage) ? day : words.say("status.post.about", day))
                 .orElse("");
         return new Post(
                 words.say(label), next ? "next" : "", words.say(next ? "status.post.next" : "status.post.ahead"), when);

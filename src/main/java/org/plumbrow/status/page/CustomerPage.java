@@ -66,7 +66,9 @@ public class CustomerPage {
     private ShutOff shutOff(CustomerFacts facts) {
         boolean built = Stage.INSTALLED.isReachedAt(facts.project().stage());
         String unknown = words.say(built ? "status.shutoff.ask" : "status.shutoff.later");
-        return new ShutOff(facts.terms().shutOffPlace(), facts.hasShutOffPhoto(), unknown);
+        String place = facts.terms().shutOffPlace();
+        boolean there = built || !place.isEmpty() || facts.ahead().building();
+        return new ShutOff(place, facts.hasShutOffPhoto(), unknown, there);
     }
 
     private Paper paper(CustomerFacts.Shown paper) {

@@ -50,8 +50,11 @@ public record CustomerView(
      */
     public record Post(String label, String state, String told, String when) {}
 
-    /** @param place empty as long as nobody wrote it */
-    public record ShutOff(String place, boolean photo, String unknown) {}
+    /**
+     * @param place empty as long as nobody wrote it
+     * @param there whether there is something to be shut off: what to do in an emergency belongs to it
+     */
+    public record ShutOff(String place, boolean photo, String unknown, boolean there) {}
 
     public record Paper(int slot, String title, String what) {}
 

@@ -203,6 +203,25 @@ class CustomerPageTest {
     }
 
     @Test
+    void theDayInTheRowOfPostsIsNoGuessOnceItIsTold() throws Exception {
+        schedule.reach(ground.branch(), project, Stage.INSTALLED, MONDAY_1);
+        cutovers.booked(ground, project);
+        assertThat(page().select(".path li.next").text()).isEqualTo("Connectednext, Mar 26");
+        assertThat(page().text()).doesNotContain("We think of");
+    }
+
+    @Test
+    void whatToDoInAnEmergencyIsSaidOnceThereIsSomethingToShutOff() throws Exception {
+        schedule.reach(ground.branch(), project, Stage.DESIGNED, MONDAY_1);
+        assertThat(page().text()).contains("We will mark the shut-off").doesNotContain("In an emergency");
+        schedule.reach(ground.branch(), project, Stage.INSTALLED, MONDAY_1);
+        assertThat(page().text())
+                .contains("Ask us where the shut-off of your system is.")
+                .contains("In an emergency: call 911, then us.")
+                .contains("Wires from the panels stay live in daylight");
+    }
+
+    @Test
     void anOutageThatTakesLongerThanToldSaysSo() throws Exception {
         cutovers.noticeGiven(ground, project);
         powerWas("2027-03-26T13:02:00Z", null, false);
