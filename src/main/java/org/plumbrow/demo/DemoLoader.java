@@ -31,6 +31,7 @@ class DemoLoader implements SmartLifecycle {
     private final DemoProjects projects;
     private final DemoRoad road;
     private final DemoEpilogue epilogue;
+    private final DemoCustomers customers;
     private final TransactionTemplate transaction;
     private final JdbcClient jdbc;
     private final Access access;
@@ -45,6 +46,7 @@ class DemoLoader implements SmartLifecycle {
             DemoProjects projects,
             DemoRoad road,
             DemoEpilogue epilogue,
+            DemoCustomers customers,
             TransactionTemplate transaction,
             JdbcClient jdbc,
             Access access,
@@ -56,6 +58,7 @@ class DemoLoader implements SmartLifecycle {
         this.projects = projects;
         this.road = road;
         this.epilogue = epilogue;
+        this.customers = customers;
         this.transaction = transaction;
         this.jdbc = jdbc;
         this.access = access;
@@ -85,6 +88,7 @@ class DemoLoader implements SmartLifecycle {
         List<DemoProjects.Told> told = projects.open(people, story, places);
         told.forEach(each -> road.walk(each, people, story));
         epilogue.tell(told, people, story);
+        customers.tell(told, people, story);
         LOG.info(
                 "The demo branch is there: {} projects, {} s.",
                 told.size(),

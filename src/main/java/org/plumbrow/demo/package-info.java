@@ -22,6 +22,7 @@
             "schedule",
             "cutover",
             "cutover :: daylog",
+            "status",
             "calc",
             "calc :: calendar",
             "calc :: duration",
