@@ -36,8 +36,8 @@ record PartChange(Map<String, String> facts, String sentence) {
         Map<String, String> facts = new LinkedHashMap<>();
         List<String> said = new ArrayList<>();
         for (String name : names) {
-            Written from = was.getOrDefault(name, blankLike(is.get(name)));
-            Written to = is.getOrDefault(name, blankLike(was.get(name)));
+            Written from = was.containsKey(name) ? was.get(name) : blankLike(is.get(name));
+            Written to = is.containsKey(name) ? is.get(name) : blankLike(was.get(name));
             if (!from.value().equals(to.value())) {
                 said.add(said(name, from, to));
                 if (!WITHHELD.contains(name)) {

@@ -31,7 +31,7 @@ class RunController {
             @RequestHeader(name = "HX-Request", defaultValue = "false") boolean partly,
             Model model) {
         model.addAttribute("run", seen(runId));
-        return partly ? "web/progress :: strip(${run})" : "web/run";
+        return partly ? "web/progress :: strip(run=${run})" : "web/run";
     }
 
     @PostMapping("/runs/{runId}/stop")

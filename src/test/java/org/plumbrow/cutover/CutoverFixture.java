@@ -12,6 +12,7 @@ import org.plumbrow.crew.CrewTerms;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.database.Ids;
 import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.project.Stage;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -87,6 +88,15 @@ public class CutoverFixture {
         return projects.aDairyGroundMount()
                 .in(ground.branch())
                 .at(ground.utilityId(), null)
+                .build();
+    }
+
+    /** The dairy with its contract signed, so that it is in the plan. */
+    public UUID signedDairy(Ground ground) {
+        return projects.aDairyGroundMount()
+                .in(ground.branch())
+                .at(ground.utilityId(), null)
+                .reached(Stage.SIGNED)
                 .build();
     }
 

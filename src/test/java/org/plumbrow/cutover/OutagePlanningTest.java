@@ -116,6 +116,25 @@ class OutagePlanningTest {
         assertThat(journal()).contains("Outage booked: Fri, Mar 26, 2027, 09:00, 90 min.");
     }
 
+    private List<LocalDate> appointmentAnsweredOn() {
+        return BranchWall.everywhere(() -> transaction.execute(
+                status -> jdbc.sql("""
+                        select finished_on from activity
+                         where project_id = ? and code = 'CUTOVER_APPOINTMENT' and finished_on is not null""").param(project).query(LocalDate.class).list()));
+    }
+
+    @Test
+    void whoHasTheDayWaitsForNoAppointmentUntilItIsCancelled() {
+        project = fixture.signedDairy(ground);
+        assertThat(appointmentAnsweredOn()).isEmpty();
+        fixture.noticeGiven(ground, project);
+        assertThat(appointmentAnsweredOn()).containsExactly(LocalDate.of(2027, 3, 1));
+        asPm(() -> planning.move(project, live().version(), on(LocalDate.of(2027, 3, 29), NINE), "Crew ill"));
+        assertThat(appointmentAnsweredOn()).containsExactly(LocalDate.of(2027, 3, 1));
+        asPm(() -> planning.cancel(project, live().version(), "Roof first"));
+        assertThat(appointmentAnsweredOn()).isEmpty();
+    }
+
     @Test
     void aDayThatIsOnlyHeldTellsNobody() {
         asPm(() -> planning.hold(project, fixture.friday(ground)));

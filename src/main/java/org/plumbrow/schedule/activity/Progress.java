@@ -84,6 +84,17 @@ public class Progress {
         changes.make(activity, by, (who, at) -> activity.record(now, who, at));
     }
 
+    /** For a room in which the answer came: the wait ends today, unless its end is known already. */
+    public void answeredUnchecked(UUID projectId, ActivityCode wait, Actor by) {
+        Activity activity = ofProject(projectId, wait.key());
+        if (activity.recorded().finished().isEmpty()) {
+            HalfDay today = HalfDay.afternoon(changes.today(activity.branchId()));
+            HalfDay asked = activity.recorded().started().filter(today::isAfter).orElse(today);
+            changes.make(
+                    activity, by, (who, at) -> activity.record(Recorded.done(asked, today, Optional.empty()), who, at));
+        }
+    }
+
     /** Fixes the start of an activity; the same limits as {@link #record}. */
     public Optional<Refusal> fix(UUID activityId, long version, Pin pin) {
         Activity activity = opened(activityId, version, May.CHANGE_PLAN);

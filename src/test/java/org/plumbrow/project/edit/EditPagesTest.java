@@ -101,6 +101,23 @@ class EditPagesTest {
     }
 
     @Test
+    void anArrayIsAddedAndTakenOutAgain() {
+        Map<String, String> two = contract("0", "99", "180");
+        two.put("arrays[1].mounting", "PITCHED_ROOF");
+        two.put("arrays[1].modules", "20");
+        two.put("arrays[1].moduleW", "400");
+        assertThat(post(branch.projectManager(), page("/contract"), two)).hasStatus(302);
+        assertThat(facts().contract().arrays()).hasSize(2);
+
+        assertThat(post(branch.projectManager(), page("/contract"), contract("1", "99", "180")))
+                .hasStatus(302);
+        assertThat(facts().contract().arrays()).hasSize(1);
+        String sentence = world.as(
+                branch.manager(), () -> journal.newest(project, 1).get(0).sentence());
+        assertThat(sentence).contains("20 → nothing");
+    }
+
+    @Test
     void whatCannotBeReadIsStillThereAndTheMessageIsAtItsField() {
         MvcTestResult answer = post(branch.projectManager(), page("/contract"), contract("0", "many", "2.5"));
 

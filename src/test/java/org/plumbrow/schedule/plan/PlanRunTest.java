@@ -137,6 +137,16 @@ class PlanRunTest {
                         .with(world.signedIn(branch.manager()))
                         .exchange())
                 .hasStatusOk();
+        assertThat(mvc.get()
+                        .uri("/runs/" + latest.id())
+                        .header("HX-Request", "true")
+                        .with(world.signedIn(branch.manager()))
+                        .exchange())
+                .as("the strip alone, as the page asks for it each second")
+                .hasStatusOk()
+                .bodyText()
+                .contains("id=\"run-" + latest.id())
+                .doesNotContain("<html");
     }
 
     @Test
