@@ -23,6 +23,9 @@ import tools.jackson.databind.json.JsonMapper;
 public class JournalReader {
 
     private static final TypeReference<Map<String, String>> FACTS = new TypeReference<>() {};
+    /** An export holds so many lines in memory, however long the journal is. */
+    private static final int AT_A_TIME = 200;
+
     private static final String LINES = """
             select project_id, number, kind, sentence, facts, at, by_person_id, by_name
               from project_journal where project_id = :project\s""";
@@ -74,8 +77,12 @@ public class JournalReader {
     /** Every line, oldest first, one after the other. */
     public void each(UUID projectId, Consumer<JournalLine> to) {
         access.require(projectId, May.EXPORT);
-        try (Stream<JournalLine> lines =
-                jdbc.sql(LINES + "order by number").param("project", projectId).query(this::line).stream()) {
+        try (Stream<JournalLine> lines = jdbc
+                .sql(LINES + "order by number")
+                .withFetchSize(AT_A_TIME)
+                .param("project", projectId)
+                .query(this::line)
+                .stream()) {
             lines.forEach(to);
         }
     }

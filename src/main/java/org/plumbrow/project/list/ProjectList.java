@@ -26,6 +26,9 @@ class ProjectList {
     /** More than this are not counted, nor paged through: whoever looks there narrows the list. */
     static final int COUNTED = 5_000;
 
+    /** An export holds so many rows in memory, however long the list is. */
+    static final int EXPORTED_AT_A_TIME = 200;
+
     /** Named as the record's parts are: a name that is found by its underscores costs an exception a row and column. */
     private static final String COLUMNS = """
             select l.project_id as projectId, l.number, l.name, l.place, l.shown, l.stage, l.mounting,
@@ -85,6 +88,7 @@ class ProjectList {
         ListQuery query = query(filter, May.EXPORT);
         try (Stream<ListRow> rows = jdbc
                 .sql(COLUMNS + query.where() + "\n order by " + filter.order().by())
+                .withFetchSize(EXPORTED_AT_A_TIME)
                 .params(query.values())
                 .query(ListRow.class)
                 .stream()) {
