@@ -9,12 +9,14 @@ import org.plumbrow.schedule.plan.PlanAsking;
 import org.plumbrow.schedule.plan.Plans;
 import org.plumbrow.schedule.plan.Publishing;
 import org.plumbrow.web.Access;
+import org.plumbrow.web.ConstraintSentences;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Place;
 import org.plumbrow.web.Refusal;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.format.annotation.DateTimeFormat;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -33,6 +35,7 @@ class LookAheadController {
     private final Plans plans;
     private final PlanAsking asking;
     private final Publishing publishing;
+    private final ConstraintSentences constraints;
     private final Access access;
 
     LookAheadController(
@@ -41,12 +44,14 @@ class LookAheadController {
             Plans plans,
             PlanAsking asking,
             Publishing publishing,
+            ConstraintSentences constraints,
             Access access) {
         this.reading = reading;
         this.effects = effects;
         this.plans = plans;
         this.asking = asking;
         this.publishing = publishing;
+        this.constraints = constraints;
         this.access = access;
     }
 
@@ -83,7 +88,7 @@ class LookAheadController {
             HttpServletResponse response,
             RedirectAttributes next) {
         UUID branch = access.require(May.PUBLISH_PLAN).id();
-        Optional<Refusal> refused = publishing.publish(branch, plan);
+        Optional<Refusal> refused = published(branch, plan);
         if (refused.isPresent()) {
             response.setStatus(HttpStatus.CONFLICT.value());
             model.addAttribute("sentence", refused.get().sentence());
@@ -91,6 +96,15 @@ class LookAheadController {
         }
         Flash.done(next, "The plan is published. Crews and customers see it from now on.");
         return "redirect:/look-ahead";
+    }
+
+    /** What the database refuses (a crew in two places) is said like what the draft itself says. */
+    private Optional<Refusal> published(UUID branch, UUID plan) {
+        try {
+            return publishing.publish(branch, plan);
+        } catch (DataIntegrityViolationException refused) {
+            return Optional.of(constraints.refusal(refused, ""));
+        }
     }
 
     @PostMapping("/look-ahead/discard")
