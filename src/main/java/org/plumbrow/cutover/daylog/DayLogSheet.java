@@ -183,7 +183,7 @@ record DayLogSheet(
             @Nullable UUID evidenceId) {
 
         public boolean byAnother() {
-            return !who.equals(by);
+            return !who.equals(by) && !who.startsWith(by + ",");
         }
     }
 }

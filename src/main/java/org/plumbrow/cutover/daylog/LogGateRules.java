@@ -47,6 +47,11 @@ class LogGateRules {
     }
 
     @Bean
+    GateRule latestReversalTold(Outages outages, LogRows rows) {
+        return new LogRule("cutover.13", outages, rows, LogGateRules::latestReversalTold);
+    }
+
+    @Bean
     GateRule readingsBefore(Outages outages, LogRows rows) {
         return new LogRule("cutover.15", outages, rows, LogGateRules::readingsBefore);
     }
@@ -88,6 +93,18 @@ class LogGateRules {
     @Bean
     GateRule minutesLogged(Outages outages, LogRows rows) {
         return new LogRule("cutover.22", outages, rows, LogGateRules::minutesLogged);
+    }
+
+    private static Finding latestReversalTold(Seen seen) {
+        Optional<ReversalTime> latest = seen.state().reversal();
+        if (latest.isEmpty()) {
+            return new Finding.CannotTell(
+                    "The latest reversal time is not in the day log.",
+                    "The person in charge sets it on the day, before anybody signs.");
+        }
+        return new Finding.Satisfied("The latest reversal was "
+                + ClockWords.of(latest.get().latest().decideBy().toLocalTime()) + ": told by "
+                + latest.get().entry().byName() + " in the day log.");
     }
 
     private static Finding readingsBefore(Seen seen) {

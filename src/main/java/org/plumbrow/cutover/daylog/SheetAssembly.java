@@ -154,7 +154,7 @@ final class SheetAssembly {
                 .flatMap(asked -> state
                         .reading(step, asked.quantity())
                         .map(one -> asked.words() + ": " + asked.shown(String.valueOf(one.value()))
-                                + before(before, asked) + stays(one))
+                                + before(before, asked) + remarks(one))
                         .stream())
                 .toList();
     }
@@ -165,10 +165,16 @@ final class SheetAssembly {
                 .orElse("");
     }
 
-    private String stays(Effective reading) {
-        return state.whyItStays(reading.entry().id())
-                .map(why -> " (outside its limits; stays: " + why + ")")
+    private String remarks(Effective reading) {
+        String why = state.whyItStays(reading.entry().id())
+                .map(reason -> " (outside its limits; stays: " + reason + ")")
                 .orElse("");
+        return why
+                + (isCorrected(reading) ? " (corrected, was " + reading.entry().value() + ")" : "");
+    }
+
+    private static boolean isCorrected(Effective reading) {
+        return !Objects.equals(reading.value(), reading.entry().value());
     }
 
     private FieldView field(LogStep step, Asked asked) {

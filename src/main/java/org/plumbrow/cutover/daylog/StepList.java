@@ -2,6 +2,7 @@ package org.plumbrow.cutover.daylog;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -63,13 +64,15 @@ final class StepList {
         return readings.of(step.code()).stream()
                 .flatMap(asked -> state
                         .reading(step.code(), asked.quantity())
-                        .map(one -> asked.shown(String.valueOf(one.value())) + outside(asked, one))
+                        .map(one -> asked.shown(String.valueOf(one.value())) + remarks(asked, one))
                         .stream())
                 .toList();
     }
 
-    private static String outside(Asked asked, LogState.Effective one) {
-        return asked.ask(String.valueOf(one.value())).isPresent() ? " (outside)" : "";
+    private static String remarks(Asked asked, LogState.Effective one) {
+        boolean corrected = !Objects.equals(one.value(), one.entry().value());
+        String outside = asked.ask(String.valueOf(one.value())).isPresent() ? " (outside)" : "";
+        return corrected ? outside + " (corrected)" : outside;
     }
 
     private boolean isTwice(LogStep step) {
