@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.cutover.Outages;
 import org.plumbrow.evidence.EvidenceFacts;
 import org.plumbrow.evidence.EvidenceKind;
 import org.plumbrow.evidence.EvidenceStore;
@@ -47,6 +49,7 @@ class DeskReading {
     private final CustomerVisits visits;
     private final DutyPhones phones;
     private final EvidenceStore evidence;
+    private final Outages outages;
     private final Outbox outbox;
     private final CustomerPage page;
 
@@ -60,6 +63,7 @@ class DeskReading {
             CustomerVisits visits,
             DutyPhones phones,
             EvidenceStore evidence,
+            Outages outages,
             Outbox outbox,
             CustomerPage page) {
         this.access = access;
@@ -71,6 +75,7 @@ class DeskReading {
         this.visits = visits;
         this.phones = phones;
         this.evidence = evidence;
+        this.outages = outages;
         this.outbox = outbox;
         this.page = page;
     }
@@ -97,6 +102,9 @@ class DeskReading {
                         .toList(),
                 phones.of(project),
                 answers.of(projectId),
+                outages.live(projectId)
+                        .filter(window -> window.state().isAnnounced())
+                        .map(OutageFacts::day),
                 visits.of(projectId),
                 written(projectId));
     }

@@ -1,6 +1,7 @@
 package org.plumbrow.status.desk;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,6 +21,7 @@ import org.plumbrow.web.link.PrivateLink;
  * What the branch's page about the customer shows.
  *
  * @param papers shared now, with what they are; those that were hidden since say so
+ * @param outage the day of the outage that is to come, as the customer was told it
  * @param written what was written to the customer, newest first
  */
 record DeskSheet(
@@ -30,6 +32,7 @@ record DeskSheet(
         List<Shared> papers,
         List<DutyPhones.Reached> phones,
         List<CustomerAnswers.Answer> answers,
+        Optional<LocalDate> outage,
         List<CustomerVisits.Day> visits,
         List<NoticeLine> written) {
 
@@ -47,12 +50,25 @@ record DeskSheet(
                 .max(Comparator.naturalOrder());
     }
 
-    /** {@code none}, {@code never} or {@code opened}: the end of the headline's key. */
+    /** {@code refused}, {@code none}, {@code never} or {@code opened}: the end of the headline's key. */
     public String headline() {
+        if (isRefused()) {
+            return "refused";
+        }
         if (links() == 0) {
             return "none";
         }
         return lastOpened().isPresent() ? "opened" : "never";
+    }
+
+    /** Whether the newest answer says that the day to come does not work. */
+    private boolean isRefused() {
+        return answers.stream()
+                .findFirst()
+                .filter(answer -> !answer.agrees())
+                .map(CustomerAnswers.Answer::day)
+                .filter(day -> outage.filter(day::equals).isPresent())
+                .isPresent();
     }
 
     public long liveLinks() {

@@ -1,6 +1,7 @@
 package org.plumbrow.status.desk;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.branch.Saving;
@@ -9,6 +10,7 @@ import org.plumbrow.project.JournalUndo;
 import org.plumbrow.status.CustomerSharing;
 import org.plumbrow.status.desk.DeskForms.PaperForm;
 import org.plumbrow.web.Flash;
+import org.plumbrow.web.Paging;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -16,6 +18,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** Which of a project's papers the customer may open: none, until somebody chooses one and gives it a title. */
@@ -35,8 +38,11 @@ class PaperPages implements JournalUndo {
     }
 
     @GetMapping("/projects/{projectId}/customer/papers")
-    String all(@PathVariable UUID projectId, Model model) {
-        model.addAttribute("papers", reading.sharable(projectId));
+    String all(@PathVariable UUID projectId, @RequestParam(name = "page", defaultValue = "1") int page, Model model) {
+        List<DeskReading.Sharable> papers = reading.sharable(projectId);
+        Paging paging = Paging.of(page, papers.size());
+        model.addAttribute("papers", papers.subList((int) paging.offset(), (int) paging.last()));
+        model.addAttribute("paging", paging);
         model.addAttribute("about", reading.title(projectId));
         return "status/papers";
     }

@@ -75,7 +75,7 @@ class CustomerController {
                     ? visit.answer(guest, day.get(), form.said())
                     : CustomerAnswers.Outcome.DAY_HAS_CHANGED;
             if (outcome == CustomerAnswers.Outcome.KEPT) {
-                return "redirect:/s/{customerToken}";
+                return "redirect:/s/{customerToken}#answer";
             }
             status = HttpStatus.CONFLICT;
             errors.reject("refused", words.say("status.ask." + outcome.name()));

@@ -34,6 +34,16 @@ public record CustomerView(
         @Nullable String calendar,
         String updated) {
 
+    /** Whether there is still a stage to come. */
+    public boolean goesOn() {
+        return posts.stream().anyMatch(post -> post.state().equals("next"));
+    }
+
+    /** Whether every stage was reached. */
+    public boolean isDone() {
+        return posts.stream().allMatch(post -> post.state().equals("driven"));
+    }
+
     /** A few words, and what is to be said to them. */
     public record Named(String name, String words) {}
 

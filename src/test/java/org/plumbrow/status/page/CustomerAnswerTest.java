@@ -105,7 +105,7 @@ class CustomerAnswerTest {
     @Test
     void oneTapSaysThatTheDayWorksAndThePageSaysItBack() throws Exception {
         MvcTestResult said = answer("day", "2027-03-26", "answer", "works");
-        assertThat(said).hasStatus(302).hasRedirectedUrl(link);
+        assertThat(said).hasStatus(302).hasRedirectedUrl(link + "#answer");
         assertThat(said.getResponse().getHeaders("Set-Cookie")).isEmpty();
         assertThat(window().customerAnswer()).isNotNull();
         assertThat(window().customerAnswer().agrees()).isTrue();
@@ -156,6 +156,14 @@ class CustomerAnswerTest {
                 .doesNotContain("vet")
                 .doesNotContain("Marit");
         assertThat(page().select("#answer").text()).contains("this day does not work. We will call you.");
+        MvcTestResult desk = mvc.get()
+                .uri("/projects/" + project + "/customer")
+                .with(world.signedIn(pm))
+                .exchange();
+        assertThat(desk)
+                .hasStatusOk()
+                .bodyText()
+                .contains("The outage on Fri, Mar 26 does not work for the customer</h1>");
         assertThat(letters())
                 .singleElement()
                 .satisfies(letter -> assertThat(letter.subject()).contains("does not work for the customer"));

@@ -305,6 +305,7 @@ class CustomerPageTest {
         assertThat(held.select("h1").text()).isEqualTo("Your project is on hold.");
         assertThat(held.text()).contains("We will call you before we go on.").doesNotContain("Loan");
         assertThat(held.select(".path li.next")).isEmpty();
+        assertThat(held.text()).as("no day is told that could move").doesNotContain("Days can move");
         world.as(pm, () -> course.callOff(project, course.course(project).version(), "Sold the farm"));
         Document off = page();
         assertThat(off.select("h1").text()).isEqualTo("We have stopped the work on your project.");
