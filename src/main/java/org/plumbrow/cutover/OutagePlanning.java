@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.outage.ClockWords;
 import org.plumbrow.database.Ids;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
@@ -201,7 +202,8 @@ public class OutagePlanning {
     }
 
     static String when(OutageFacts window) {
-        return DayWords.withYear(window.day()) + ", " + window.start() + ", " + window.outageMinutes() + " min";
+        return DayWords.withYear(window.day()) + ", " + ClockWords.of(window.start()) + ", " + window.outageMinutes()
+                + " min";
     }
 
     private void journal(OutageFacts window, String kind, String sentence, @Nullable OutageFacts from) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.BiConsumer;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.cutover.OutageFacts.Told;
 import org.plumbrow.notice.Outbox;
 import org.plumbrow.project.Journal;
@@ -103,7 +104,8 @@ public class OutageRecords {
         journal(
                 window,
                 "outage.told",
-                "Notice of the outage to " + (utility ? "the utility" : "the customer") + ": " + how.strip() + ", " + on
+                "Notice of the outage to " + (utility ? "the utility" : "the customer") + ": " + how.strip() + ", "
+                        + DayWords.withYear(on)
                         + ".");
         return Optional.empty();
     }

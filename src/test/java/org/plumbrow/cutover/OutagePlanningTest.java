@@ -113,7 +113,7 @@ class OutagePlanningTest {
                 .contains(
                         "Outage request: Friday, March 26, 9:00 am to 10:30 am, 4 Sedge Hollow Road, Quillback",
                         "Power off Friday, March 26, 9:00 am to 10:30 am, Sedge Hollow Dairy");
-        assertThat(journal()).contains("Outage booked: Fri, Mar 26, 2027, 09:00, 90 min.");
+        assertThat(journal()).contains("Outage booked: Fri, Mar 26, 2027, 9:00 am, 90 min.");
     }
 
     private List<LocalDate> appointmentAnsweredOn() {
@@ -276,7 +276,7 @@ class OutagePlanningTest {
                 .contains("Power off moved: Friday, March 26 to Monday, March 29, 9:00 am to 10:30 am");
         assertThat(journal())
                 .contains(
-                        "Outage moved from Fri, Mar 26, 2027, 09:00, 90 min to Mon, Mar 29, 2027, 09:00, 90 min. Crew ill");
+                        "Outage moved from Fri, Mar 26, 2027, 9:00 am, 90 min to Mon, Mar 29, 2027, 9:00 am, 90 min. Crew ill");
     }
 
     @Test

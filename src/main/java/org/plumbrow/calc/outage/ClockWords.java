@@ -5,13 +5,13 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** "9:00 am": how the core's own sentences write a time. */
-final class ClockWords {
+public final class ClockWords {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
 
     private ClockWords() {}
 
-    static String of(LocalTime time) {
+    public static String of(LocalTime time) {
         return time.equals(LocalTime.NOON) ? "noon" : CLOCK.format(time).toLowerCase(Locale.US);
     }
 }

@@ -73,7 +73,7 @@ final class ProcedureTable {
             new Line(
                     "H2",
                     0,
-                    "Locked, tagged, proved dead",
+                    "Locked, tagged, tested: live, dead, live",
                     "Electrician",
                     "What is locked and proved is written down: who, when, which readings."),
             new Line(

@@ -41,7 +41,7 @@ class HoldRulesTest {
     @Test
     void noHoldPointIsJumped() {
         assertThat(LogScript.home().goesWellUpTo("6").against(Hold.H3))
-                .contains("Hold point H2 is not signed: locked, tagged, proved dead.");
+                .contains("Hold point H2 is not signed: locked, tagged, tested: live, dead, live.");
     }
 
     @Test
