@@ -1,71 +1,103 @@
 package org.plumbrow.project.list;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.project.ProjectWords;
+import org.springframework.jdbc.core.simple.JdbcClient.StatementSpec;
 
 /**
- * The condition of a list as SQL with named values. Each comparison is leakproof, so that the wall between branches
- * does not keep it from its index.
+ * The condition of a list as SQL, each part with the value that it names. Each comparison is leakproof, so that the wall
+ * between branches does not keep it from its index.
  */
-record ListQuery(String where, Map<String, Object> values) {
+final class ListQuery {
 
     private static final int MOST_WORDS = 6;
+
+    private final List<String> conditions = new ArrayList<>();
+    private final List<UnaryOperator<StatementSpec>> values = new ArrayList<>();
+
+    private ListQuery() {}
 
     /**
      * @param me who asks
      * @param reached the projects that a crew lead may see; null for everybody else
      */
-    static ListQuery of(
-            ListFilter filter, UUID branchId, UUID me, @org.jspecify.annotations.Nullable Set<UUID> reached) {
-        List<String> conditions = new ArrayList<>();
-        Map<String, Object> values = new HashMap<>();
-        add(conditions, values, "l.branch_id = :branch", "branch", branchId);
+    static ListQuery of(ListFilter filter, UUID branchId, UUID me, @Nullable Set<UUID> reached) {
+        ListQuery query = new ListQuery();
+        query.add("l.branch_id = :branch", named -> named.param("branch", branchId));
         if (filter.shown() != Show.ALL) {
-            add(conditions, values, "l.shown = :shown", "shown", filter.shown().name());
+            query.add(
+                    "l.shown = :shown",
+                    named -> named.param("shown", filter.shown().name()));
         }
-        filter.stageOrder().ifPresent(order -> add(conditions, values, "l.stage_order = :stage", "stage", order));
-        if (filter.byMe()) {
-            add(conditions, values, "l.manager_id = :manager", "manager", me);
-        } else if (filter.byNobody()) {
-            conditions.add("l.manager_name is null");
-        }
-        filter.managerId().ifPresent(id -> add(conditions, values, "l.manager_id = :manager", "manager", id));
-        filter.utilityId().ifPresent(id -> add(conditions, values, "l.utility_id = :utility", "utility", id));
-        filter.crewId().ifPresent(id -> add(conditions, values, """
-                        exists (select 1 from project_line_crew c where c.branch_id = l.branch_id
-                                   and c.project_id = l.project_id and c.crew_id = :crew)""", "crew", id));
-        filter.isLate().ifPresent(late -> conditions.add(late ? "l.late" : "not l.late"));
+        filter.stageOrder()
+                .ifPresent(order -> query.add("l.stage_order = :stage", named -> named.param("stage", order)));
+        query.addManager(filter, me);
+        filter.utilityId().ifPresent(id -> query.add("l.utility_id = :utility", named -> named.param("utility", id)));
+        filter.crewId().ifPresent(id -> query.add("""
+                exists (select 1 from project_line_crew c where c.branch_id = l.branch_id
+                           and c.project_id = l.project_id and c.crew_id = :crew)""", named -> named.param("crew", id)));
+        filter.isLate().ifPresent(late -> query.add(late ? "l.late" : "not l.late"));
         if (reached != null) {
-            add(conditions, values, "l.project_id = any (:reached)", "reached", reached.toArray(new UUID[0]));
+            UUID[] ids = reached.toArray(new UUID[0]);
+            query.add("l.project_id = any (:reached)", named -> named.param("reached", ids));
         }
-        addWords(filter, conditions, values);
-        return new ListQuery(String.join("\n   and ", conditions), values);
+        query.addWords(filter);
+        return query;
+    }
+
+    private void addManager(ListFilter filter, UUID me) {
+        if (filter.byMe()) {
+            add("l.manager_id = :manager", named -> named.param("manager", me));
+        } else if (filter.byNobody()) {
+            add("l.manager_name is null");
+        }
+        filter.managerId().ifPresent(id -> add("l.manager_id = :manager", named -> named.param("manager", id)));
     }
 
     /** Each word must begin a word of the project. */
-    private static void addWords(ListFilter filter, List<String> conditions, Map<String, Object> values) {
+    private void addWords(ListFilter filter) {
         List<String> words =
                 ProjectWords.in(filter.words()).stream().limit(MOST_WORDS).toList();
         for (int i = 0; i < words.size(); i++) {
-            conditions.add("""
-                    exists (select 1 from project_word w where w.branch_id = l.branch_id and w.project_id = l.project_id
-                               and w.word >= :from%1$d and w.word < :to%1$d)""".formatted(i));
-            values.put("from" + i, words.get(i));
-            values.put("to" + i, words.get(i) + Character.toString(Character.MAX_CODE_POINT));
+            addWord("from" + i, "to" + i, words.get(i));
         }
         if (words.isEmpty() && !filter.words().isEmpty()) {
-            conditions.add("false");
+            add("false");
         }
     }
 
-    private static void add(
-            List<String> conditions, Map<String, Object> values, String condition, String name, Object value) {
+    private void addWord(String from, String to, String word) {
+        add(
+                """
+                exists (select 1 from project_word w where w.branch_id = l.branch_id and w.project_id = l.project_id
+                           and w.word >= :%s and w.word < :%s)""".formatted(from, to),
+                named -> named.param(from, word).param(to, word + Character.toString(Character.MAX_CODE_POINT)));
+    }
+
+    private void add(String condition, UnaryOperator<StatementSpec> value) {
         conditions.add(condition);
-        values.put(name, value);
+        values.add(value);
+    }
+
+    private void add(String condition) {
+        conditions.add(condition);
+    }
+
+    String where() {
+        return String.join("\n   and ", conditions);
+    }
+
+    /** The statement with all values that the condition names. */
+    StatementSpec in(StatementSpec statement) {
+        StatementSpec named = statement;
+        for (UnaryOperator<StatementSpec> value : values) {
+            named = value.apply(named);
+        }
+        return named;
     }
 }

@@ -15,6 +15,7 @@ import org.plumbrow.web.Paging;
 import org.plumbrow.web.SecurityEvent;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.core.simple.JdbcClient.StatementSpec;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -63,18 +64,16 @@ class ProjectList {
 
     Found find(ListFilter filter) {
         ListQuery query = query(filter, May.SEE_PROJECTS);
-        Count count = jdbc.sql(
+        Count count = query.in(jdbc.sql(
                         "select count(*) as counted, count(*) filter (where late) as late from (select l.late from "
-                                + "project_line l where " + query.where() + " limit :most) counted")
-                .params(query.values())
+                                + "project_line l where " + query.where() + " limit :most) counted"))
                 .param("most", COUNTED + 1)
                 .query(Count.class)
                 .single();
         long counted = Math.min(count.counted, COUNTED);
         Paging paging = Paging.of(filter.pageNumber(), counted);
-        List<ListRow> rows = jdbc.sql(COLUMNS + query.where() + "\n order by "
-                        + filter.order().by() + " limit :size offset :offset")
-                .params(query.values())
+        List<ListRow> rows = query.in(jdbc.sql(COLUMNS + query.where() + "\n order by "
+                        + filter.order().by() + " limit :size offset :offset"))
                 .param("size", paging.size())
                 .param("offset", paging.offset())
                 .query(ListRow.class)
@@ -86,12 +85,10 @@ class ProjectList {
     @Transactional
     public void export(ListFilter filter, Consumer<ListRow> to) {
         ListQuery query = query(filter, May.EXPORT);
-        try (Stream<ListRow> rows = jdbc
-                .sql(COLUMNS + query.where() + "\n order by " + filter.order().by())
-                .withFetchSize(EXPORTED_AT_A_TIME)
-                .params(query.values())
-                .query(ListRow.class)
-                .stream()) {
+        StatementSpec all = jdbc.sql(COLUMNS + query.where() + "\n order by "
+                        + filter.order().by())
+                .withFetchSize(EXPORTED_AT_A_TIME);
+        try (Stream<ListRow> rows = query.in(all).query(ListRow.class).stream()) {
             rows.forEach(to);
         }
         events.publishEvent(SecurityEvent.of("export", access.actor(), "Took out the list of projects as CSV."));

@@ -470,7 +470,6 @@ class GateAnswersTest {
             }
         }
         double millisEach = (System.nanoTime() - begin) / 1e6 / count;
-        System.out.println("answered " + count + " items, ms each: " + millisEach);
         assertThat(count).isGreaterThan(80);
         // Bar: the demo answers some 3,000 items while it starts. Generous, as build machines are shared.
         assertThat(millisEach).isLessThan(40);

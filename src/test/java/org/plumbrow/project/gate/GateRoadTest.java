@@ -2,8 +2,6 @@ package org.plumbrow.project.gate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,10 +43,7 @@ class GateRoadTest {
         TestBranch branch = world.branch();
         for (ProjectFixture.Draft draft :
                 java.util.List.of(fixture.aHomeRoof(), fixture.aSchoolFlatRoof(), fixture.aPoultryGroundMount())) {
-            Instant start = Instant.now();
             UUID id = draft.in(branch).reached(Stage.COMMISSIONED).build();
-            System.out.println(
-                    "commissioned in " + Duration.between(start, Instant.now()).toMillis() + " ms");
             assertThat(world.as(branch.manager(), () -> gates.next(id))).isEmpty();
         }
     }
