@@ -18,22 +18,15 @@ import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.evidence.table.UserTable;
 import org.plumbrow.project.NewProject;
 import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.ProjectLimits;
 import org.plumbrow.project.SiteLoad;
 
 /** What the rows of a file mean under the choices made, against what is here already. Pure: nothing is stored. */
 final class IntakeReading {
 
-    private static final Range LATITUDE = new Range(-90, 90, "degrees");
-    private static final Range LONGITUDE = new Range(-180, 180, "degrees");
-    private static final Range MODULES = new Range(1, 100_000, "modules");
-    private static final Range MODULE_W = new Range(10, 1000, "W");
-    private static final Range TILT = new Range(0, 90, "degrees");
-    private static final Range AZIMUTH = new Range(0, 360, "degrees");
-    private static final Range SIZE_KW = new Range(0.1, 20_000, "kW");
-    private static final Range INVERTERS = new Range(1, 5000, "inverters");
-    private static final Range INVERTER_KW = new Range(0.05, 5000, "kW");
-    private static final Range KWH = new Range(1, 50_000_000, "kWh");
-    private static final Range PRICE = new Range(0, 100_000_000, "$");
+    /** Files write north as 0 or as 360; the second becomes the first. */
+    private static final Range AZIMUTH_AS_WRITTEN = new Range(0, 360, ProjectLimits.AZIMUTH_DEG.unit());
+
     private static final BigDecimal KW_PER_W = new BigDecimal("0.001");
     private static final LocalDate FIRST_DAY = LocalDate.of(1970, 1, 1);
 
@@ -82,8 +75,8 @@ final class IntakeReading {
     }
 
     private NewProject project(RowReader cells, String reference, List<String> notes) {
-        String named = cells.text(IntakeField.NAME, 120);
-        String customer = cells.text(IntakeField.CUSTOMER, 120);
+        String named = cells.text(IntakeField.NAME, ProjectLimits.LONGEST_NAME);
+        String customer = cells.text(IntakeField.CUSTOMER, ProjectLimits.LONGEST_NAME);
         String name = named.isEmpty() ? (customer.isEmpty() ? reference : customer) : named;
         if (name.isEmpty()) {
             cells.isWrong("it has neither a name nor a reference to be called by; fill in one of them");
@@ -116,8 +109,8 @@ final class IntakeReading {
     }
 
     private ProjectFacts.Site site(RowReader cells) {
-        BigDecimal latitude = cells.number(IntakeField.LATITUDE, LATITUDE);
-        BigDecimal longitude = cells.number(IntakeField.LONGITUDE, LONGITUDE);
+        BigDecimal latitude = cells.number(IntakeField.LATITUDE, ProjectLimits.LATITUDE_DEG);
+        BigDecimal longitude = cells.number(IntakeField.LONGITUDE, ProjectLimits.LONGITUDE_DEG);
         String meter = cells.text(IntakeField.METER, 40);
         return new ProjectFacts.Site(
                 orNull(cells.text(IntakeField.STREET, 160)),
@@ -171,15 +164,15 @@ final class IntakeReading {
     }
 
     private ProjectFacts.Contract contract(RowReader cells, List<String> notes) {
-        Integer modules = cells.whole(IntakeField.MODULES, MODULES);
-        BigDecimal moduleW = cells.number(IntakeField.MODULE_W, MODULE_W);
-        BigDecimal tilt = cells.number(IntakeField.TILT, TILT);
-        BigDecimal azimuth = cells.number(IntakeField.AZIMUTH, AZIMUTH);
+        Integer modules = cells.whole(IntakeField.MODULES, ProjectLimits.MODULES);
+        BigDecimal moduleW = cells.number(IntakeField.MODULE_W, ProjectLimits.MODULE_W);
+        BigDecimal tilt = cells.number(IntakeField.TILT, ProjectLimits.TILT_DEG);
+        BigDecimal azimuth = cells.number(IntakeField.AZIMUTH, AZIMUTH_AS_WRITTEN);
         if (azimuth != null && azimuth.compareTo(BigDecimal.valueOf(360)) == 0) {
             azimuth = BigDecimal.ZERO;
         }
         boolean watts = choices.sizeUnit() == IntakeChoices.SizeUnit.WATTS;
-        BigDecimal size = cells.number(IntakeField.SIZE_DC, SIZE_KW, watts ? KW_PER_W : BigDecimal.ONE);
+        BigDecimal size = cells.number(IntakeField.SIZE_DC, ProjectLimits.SYSTEM_KW, watts ? KW_PER_W : BigDecimal.ONE);
         Optional<Mounting> mounting = mounting(cells, notes);
         boolean anyOfArray = modules != null || tilt != null || azimuth != null;
         List<ProjectFacts.ArrayFacts> arrays = mounting.isPresent() && anyOfArray
@@ -187,16 +180,16 @@ final class IntakeReading {
                 : List.of();
         return new ProjectFacts.Contract(
                 size,
-                cells.number(IntakeField.SIZE_AC, SIZE_KW),
+                cells.number(IntakeField.SIZE_AC, ProjectLimits.SYSTEM_KW),
                 arrays,
-                cells.whole(IntakeField.INVERTERS, INVERTERS),
-                cells.number(IntakeField.INVERTER_KW_AC, INVERTER_KW),
+                cells.whole(IntakeField.INVERTERS, ProjectLimits.INVERTERS),
+                cells.number(IntakeField.INVERTER_KW_AC, ProjectLimits.INVERTER_KW),
                 null,
                 null,
                 null,
                 null,
-                cells.whole(IntakeField.GUARANTEED_KWH, KWH),
-                cells.number(IntakeField.PRICE, PRICE));
+                cells.whole(IntakeField.GUARANTEED_KWH, ProjectLimits.GUARANTEED_KWH),
+                cells.number(IntakeField.PRICE, ProjectLimits.PRICE_USD));
     }
 
     private Optional<Mounting> mounting(RowReader cells, List<String> notes) {

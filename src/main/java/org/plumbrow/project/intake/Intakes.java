@@ -1,5 +1,6 @@
 package org.plumbrow.project.intake;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,12 +14,12 @@ import org.plumbrow.branch.PermitOfficeFacts;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.database.BackgroundRuns;
 import org.plumbrow.database.Ids;
-import org.plumbrow.evidence.table.SpreadsheetCsv;
 import org.plumbrow.evidence.table.TableReader;
 import org.plumbrow.evidence.table.TableUnreadable;
 import org.plumbrow.evidence.table.UserTable;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
+import org.plumbrow.web.Csv;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
@@ -140,8 +141,11 @@ class Intakes {
         Look look = look(id);
         List<String> header = new java.util.ArrayList<>(look.table.header());
         header.add("what to mend");
-        return SpreadsheetCsv.write(
-                header, look.leftOut().stream().map(Intakes::withSentences).toList());
+        // With the mark of UTF-8: this file is opened in a spreadsheet, mended, and brought again.
+        StringBuilder text = new StringBuilder("\uFEFF");
+        Csv table = Csv.to(text, header.toArray(new String[0]));
+        look.leftOut().forEach(row -> table.row(withSentences(row)));
+        return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private static List<String> withSentences(IntakeRow.LeftOut row) {

@@ -56,15 +56,4 @@ class CellsTest {
         assertThatThrownBy(() -> Cells.whole("21.5")).hasMessage("“21.5” is no whole number");
         assertThatThrownBy(() -> Cells.number("about 20")).hasMessage("“about 20” is no number");
     }
-
-    @Test
-    void noCellIsAFormula() {
-        assertThat(new String(
-                        SpreadsheetCsv.write(
-                                java.util.List.of("a", "b"),
-                                java.util.List.of(
-                                        java.util.List.of("=1+1", "@x"), java.util.List.of("-4.5", "+1 555"))),
-                        java.nio.charset.StandardCharsets.UTF_8))
-                .isEqualTo("\uFEFFa,b\r\n'=1+1,'@x\r\n-4.5,'+1 555\r\n");
-    }
 }
