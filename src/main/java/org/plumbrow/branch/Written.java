@@ -2,7 +2,12 @@ package org.plumbrow.branch;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.web.Conflict;
 
@@ -47,14 +52,30 @@ public record Written(String label, String name, String value, String words) {
         return changes;
     }
 
+    /** Every field of either side, yours in their order first; what only one side has is empty on the other. */
     static List<Conflict.Row> beside(List<Written> theirs, List<Written> yours) {
-        List<Conflict.Row> rows = new ArrayList<>();
-        for (int i = 0; i < yours.size(); i++) {
-            Written mine = yours.get(i);
-            Written other = theirs.get(i);
-            rows.add(new Conflict.Row(
-                    mine.label(), mine.name(), other.value(), mine.value(), other.words(), mine.words()));
-        }
-        return rows;
+        Map<String, Written> stored = byName(theirs);
+        Map<String, Written> typed = byName(yours);
+        Set<String> names = new LinkedHashSet<>(typed.keySet());
+        names.addAll(stored.keySet());
+        return names.stream()
+                .map(name -> row(name, Optional.ofNullable(stored.get(name)), Optional.ofNullable(typed.get(name))))
+                .toList();
+    }
+
+    private static Map<String, Written> byName(List<Written> fields) {
+        Map<String, Written> byName = new LinkedHashMap<>();
+        fields.forEach(field -> byName.putIfAbsent(field.name, field));
+        return byName;
+    }
+
+    private static Conflict.Row row(String name, Optional<Written> theirs, Optional<Written> yours) {
+        return new Conflict.Row(
+                yours.or(() -> theirs).map(Written::label).orElseThrow(),
+                name,
+                theirs.map(Written::value).orElse(""),
+                yours.map(Written::value).orElse(""),
+                theirs.map(Written::words).orElse("–"),
+                yours.map(Written::words).orElse("–"));
     }
 }

@@ -139,14 +139,11 @@ public class OutageRecords {
         Optional<Refusal> refusal = against(blackout);
         if (refusal.isEmpty()) {
             UUID id = blackouts.add(branchId, projectId, blackout, clock.instant());
-            journal.append(
-                    JournalEvent.of(
-                            projectId,
-                            "outage.blackout",
-                            "Added when the customer needs the power: " + blackout.reason() + ".",
-                            Map.of("blackout", id.toString())),
-                    access.actor(),
-                    clock.instant());
+            journal(
+                    projectId,
+                    "outage.blackout",
+                    "Added when the customer needs the power: " + blackout.reason() + ".",
+                    Map.of("blackout", id.toString()));
         }
         return refusal;
     }
@@ -178,28 +175,22 @@ public class OutageRecords {
     void endBlackout(UUID projectId, UUID blackoutId) {
         projectAccess.require(projectId, May.BOOK_OUTAGE);
         if (blackouts.end(projectId, blackoutId, access.actor().name(), clock.instant())) {
-            journal.append(
-                    JournalEvent.of(
-                            projectId,
-                            "outage.blackout",
-                            "A time when the customer needs the power was taken out.",
-                            Map.of("blackout", blackoutId.toString())),
-                    access.actor(),
-                    clock.instant());
+            journal(
+                    projectId,
+                    "outage.blackout",
+                    "A time when the customer needs the power was taken out.",
+                    Map.of("blackout", blackoutId.toString()));
         }
     }
 
     void restoreBlackout(UUID projectId, UUID blackoutId) {
         projectAccess.require(projectId, May.BOOK_OUTAGE);
         if (blackouts.restore(projectId, blackoutId)) {
-            journal.append(
-                    JournalEvent.of(
-                            projectId,
-                            "outage.blackout",
-                            "A time when the customer needs the power was put back.",
-                            Map.of("blackout", blackoutId.toString())),
-                    access.actor(),
-                    clock.instant());
+            journal(
+                    projectId,
+                    "outage.blackout",
+                    "A time when the customer needs the power was put back.",
+                    Map.of("blackout", blackoutId.toString()));
         }
     }
 
@@ -214,10 +205,7 @@ public class OutageRecords {
         if (!works.save(projectId, branchId, content)) {
             throw new EditedMeanwhile(content.version(), works.of(projectId).version());
         }
-        journal.append(
-                JournalEvent.of(projectId, "outage.work", "What is done while the power is off was changed.", Map.of()),
-                access.actor(),
-                clock.instant());
+        journal(projectId, "outage.work", "What is done while the power is off was changed.", Map.of());
         events.publishEvent(new ProjectChanged(projectId, branchId));
     }
 
@@ -229,14 +217,15 @@ public class OutageRecords {
     }
 
     private void journal(OutageWindow window, String kind, String sentence) {
-        journal.append(
-                JournalEvent.of(
-                        window.facts().projectId(),
-                        kind,
-                        sentence,
-                        Map.of("window", window.id().toString())),
-                access.actor(),
-                clock.instant());
+        journal(
+                window.facts().projectId(),
+                kind,
+                sentence,
+                Map.of("window", window.id().toString()));
+    }
+
+    private void journal(UUID projectId, String kind, String sentence, Map<String, String> facts) {
+        journal.append(JournalEvent.of(projectId, kind, sentence, facts), access.actor(), clock.instant());
     }
 
     private void changed(OutageWindow window) {

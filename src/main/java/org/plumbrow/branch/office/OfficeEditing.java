@@ -1,16 +1,13 @@
 package org.plumbrow.branch.office;
 
 import java.sql.Types;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.ChangeLog;
 import org.plumbrow.branch.Days;
+import org.plumbrow.branch.EndOfUse;
 import org.plumbrow.branch.PermitOfficeFacts;
-import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
@@ -45,14 +42,14 @@ public class OfficeEditing {
     private final BranchSettings settings;
     private final Access access;
     private final ChangeLog log;
-    private final Clock clock;
+    private final EndOfUse ending;
 
-    OfficeEditing(JdbcClient jdbc, BranchSettings settings, Access access, ChangeLog log, Clock clock) {
+    OfficeEditing(JdbcClient jdbc, BranchSettings settings, Access access, ChangeLog log, EndOfUse ending) {
         this.jdbc = jdbc;
         this.settings = settings;
         this.access = access;
         this.log = log;
-        this.clock = clock;
+        this.ending = ending;
     }
 
     /** @throws org.springframework.dao.DataIntegrityViolationException constraint {@code permit_office_name_taken} */
@@ -97,28 +94,16 @@ public class OfficeEditing {
 
     /** Kept for what was, not offered for what comes. */
     public void end(UUID branchId, UUID officeId) {
-        PermitOfficeFacts office = of(branchId, officeId);
-        endOn(
-                office,
-                LocalDate.ofInstant(clock.instant(), settings.facts(branchId).zone()));
+        ending.end(thing(of(branchId, officeId)));
     }
 
     public void takeUpAgain(UUID branchId, UUID officeId) {
-        endOn(of(branchId, officeId), null);
+        ending.takeUpAgain(thing(of(branchId, officeId)));
     }
 
-    private void endOn(PermitOfficeFacts office, @Nullable LocalDate day) {
-        jdbc.sql("update permit_office set version = version + 1, ended_on = :day where id = :id")
-                .param("day", day, Types.DATE)
-                .param("id", office.id())
-                .update();
-        log.happened(
-                office.branchId(),
-                access.actor(),
-                thing(office.name()),
-                "Ended on",
-                office.endedOn().map(DayWords::withYear).orElse(""),
-                day == null ? "" : DayWords.withYear(day));
+    private static EndOfUse.Thing thing(PermitOfficeFacts office) {
+        return new EndOfUse.Thing(
+                "permit_office", office.id(), office.branchId(), thing(office.name()), office.endedOn());
     }
 
     private PermitOfficeFacts of(UUID branchId, UUID officeId) {

@@ -38,7 +38,8 @@ record FixedTimeForm(
         Integer people,
 
         @NotNull(message = "Open the page again: it was sent without its version.") @Nullable
-        Long version) {
+        Long version)
+        implements RowForm {
 
     private static final String DAYS = "Write the days as a number from 0.01 to 60.";
     private static final String PEOPLE = "Write the people as a whole number from 1 to 40.";
@@ -53,11 +54,13 @@ record FixedTimeForm(
                 kept.version());
     }
 
-    Optional<Refusal> wrong() {
+    @Override
+    public Optional<Refusal> wrong() {
         return InOrder.wrong(low, typical, high);
     }
 
-    List<Written> written() {
+    @Override
+    public List<Written> written() {
         return List.of(
                 Written.of("Short, days", "low", Written.figure(low.doubleValue())),
                 Written.of("Typical, days", "typical", Written.figure(typical.doubleValue())),

@@ -2,14 +2,12 @@ package org.plumbrow.branch.rate;
 
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
-import java.util.List;
 import java.util.UUID;
 import org.plumbrow.branch.Kept;
 import org.plumbrow.branch.RateTables;
 import org.plumbrow.branch.Saving;
 import org.plumbrow.calc.duration.FixedTime;
 import org.plumbrow.web.Access;
-import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.springframework.stereotype.Controller;
@@ -42,11 +40,8 @@ class FixedTimePages {
 
     @GetMapping(ALL)
     String list(Model model) {
-        List<Kept<FixedTime>> times =
-                tables.fixedTimes(access.require(May.CHANGE_SETTINGS).id());
-        model.addAttribute("times", times);
-        model.addAttribute("changed", times.stream().filter(Kept::changed).count());
-        return "branch/fixed-times";
+        return RowSaving.list(
+                tables.fixedTimes(access.require(May.CHANGE_SETTINGS).id()), "times", model, "branch/fixed-times");
     }
 
     @GetMapping(ONE)
@@ -66,28 +61,21 @@ class FixedTimePages {
             RedirectAttributes next) {
         UUID branchId = access.require(May.CHANGE_SETTINGS).id();
         Kept<FixedTime> time = of(timeCode);
-        return saving.of(errors, response, () -> page(time, model))
-                .make(
-                        () -> {
-                            var wrong = form.wrong();
-                            if (wrong.isEmpty()) {
-                                editing.changeFixedTime(branchId, timeCode, form);
-                            }
-                            return wrong;
-                        },
-                        () -> {
-                            Flash.done(next, "Saved: " + time.row().words() + ". The plan is computed anew with it.");
-                            return "redirect:" + ALL;
-                        },
-                        model,
-                        form::written,
-                        () -> theirs(of(timeCode)));
+        return RowSaving.make(
+                saving.of(errors, response, () -> page(time, model)),
+                form,
+                () -> editing.changeFixedTime(branchId, timeCode, form),
+                () -> row(of(timeCode)),
+                model,
+                next);
     }
 
-    private static Saving.Theirs theirs(Kept<FixedTime> time) {
-        return new Saving.Theirs(
+    private static RowSaving.Row row(Kept<FixedTime> time) {
+        return new RowSaving.Row(
                 "this time",
-                ALL + "/" + time.row().code(),
+                ALL,
+                time.row().code(),
+                time.row().words(),
                 time.version(),
                 FixedTimeForm.of(time).written());
     }

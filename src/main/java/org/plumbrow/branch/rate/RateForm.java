@@ -47,7 +47,8 @@ record RateForm(
         BigDecimal firstUnitDays,
 
         @NotNull(message = "Open the page again: it was sent without its version.") @Nullable
-        Long version) {
+        Long version)
+        implements RowForm {
 
     private static final String RATE = "Write the amount a day as a number from 0.01 to 100,000.";
     private static final String PEOPLE = "Write the people as a whole number from 1 to 40.";
@@ -65,7 +66,8 @@ record RateForm(
                 kept.version());
     }
 
-    Optional<Refusal> wrong() {
+    @Override
+    public Optional<Refusal> wrong() {
         if (typical.compareTo(low) < 0) {
             return Optional.of(new Refusal("typical", "A typical day brings at least " + low.toPlainString() + "."));
         }
@@ -77,7 +79,8 @@ record RateForm(
                 : Optional.empty();
     }
 
-    List<Written> written() {
+    @Override
+    public List<Written> written() {
         return List.of(
                 Written.of("On a slow day", "low", figure(low)),
                 Written.of("On a typical day", "typical", figure(typical)),

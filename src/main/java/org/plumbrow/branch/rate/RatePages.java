@@ -2,14 +2,12 @@ package org.plumbrow.branch.rate;
 
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
-import java.util.List;
 import java.util.UUID;
 import org.plumbrow.branch.Kept;
 import org.plumbrow.branch.RateTables;
 import org.plumbrow.branch.Saving;
 import org.plumbrow.calc.duration.WorkRate;
 import org.plumbrow.web.Access;
-import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.springframework.stereotype.Controller;
@@ -42,11 +40,7 @@ class RatePages {
 
     @GetMapping(ALL)
     String list(Model model) {
-        List<Kept<WorkRate>> rates =
-                tables.rates(access.require(May.CHANGE_SETTINGS).id());
-        model.addAttribute("rates", rates);
-        model.addAttribute("changed", rates.stream().filter(Kept::changed).count());
-        return "branch/rates";
+        return RowSaving.list(tables.rates(access.require(May.CHANGE_SETTINGS).id()), "rates", model, "branch/rates");
     }
 
     @GetMapping(ONE)
@@ -66,28 +60,21 @@ class RatePages {
             RedirectAttributes next) {
         UUID branchId = access.require(May.CHANGE_SETTINGS).id();
         Kept<WorkRate> rate = of(rateCode);
-        return saving.of(errors, response, () -> page(rate, model))
-                .make(
-                        () -> {
-                            var wrong = form.wrong();
-                            if (wrong.isEmpty()) {
-                                editing.changeRate(branchId, rateCode, form);
-                            }
-                            return wrong;
-                        },
-                        () -> {
-                            Flash.done(next, "Saved: " + rate.row().words() + ". The plan is computed anew with it.");
-                            return "redirect:" + ALL;
-                        },
-                        model,
-                        form::written,
-                        () -> theirs(of(rateCode)));
+        return RowSaving.make(
+                saving.of(errors, response, () -> page(rate, model)),
+                form,
+                () -> editing.changeRate(branchId, rateCode, form),
+                () -> row(of(rateCode)),
+                model,
+                next);
     }
 
-    private static Saving.Theirs theirs(Kept<WorkRate> rate) {
-        return new Saving.Theirs(
+    private static RowSaving.Row row(Kept<WorkRate> rate) {
+        return new RowSaving.Row(
                 "this rate",
-                ALL + "/" + rate.row().code(),
+                ALL,
+                rate.row().code(),
+                rate.row().words(),
                 rate.version(),
                 RateForm.of(rate).written());
     }

@@ -37,7 +37,8 @@ record WaitForm(
         DayKind dayKind,
 
         @NotNull(message = "Open the page again: it was sent without its version.") @Nullable
-        Long version) {
+        Long version)
+        implements RowForm {
 
     private static final String DAYS = "Write the days as a number from 0 to 2,000.";
 
@@ -51,11 +52,13 @@ record WaitForm(
                 kept.version());
     }
 
-    Optional<Refusal> wrong() {
+    @Override
+    public Optional<Refusal> wrong() {
         return InOrder.wrong(low, typical, high);
     }
 
-    List<Written> written() {
+    @Override
+    public List<Written> written() {
         return List.of(
                 Written.of("Least, days", "low", Written.figure(low.doubleValue())),
                 Written.of("Usual, days", "typical", Written.figure(typical.doubleValue())),

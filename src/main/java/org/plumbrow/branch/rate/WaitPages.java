@@ -3,7 +3,6 @@ package org.plumbrow.branch.rate;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.Arrays;
-import java.util.List;
 import java.util.UUID;
 import org.plumbrow.branch.Kept;
 import org.plumbrow.branch.RateTables;
@@ -11,7 +10,6 @@ import org.plumbrow.branch.Saving;
 import org.plumbrow.calc.duration.WaitTime;
 import org.plumbrow.calc.duration.WaitTime.DayKind;
 import org.plumbrow.web.Access;
-import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Option;
@@ -45,11 +43,7 @@ class WaitPages {
 
     @GetMapping(ALL)
     String list(Model model) {
-        List<Kept<WaitTime>> waits =
-                tables.waits(access.require(May.CHANGE_SETTINGS).id());
-        model.addAttribute("waits", waits);
-        model.addAttribute("changed", waits.stream().filter(Kept::changed).count());
-        return "branch/waits";
+        return RowSaving.list(tables.waits(access.require(May.CHANGE_SETTINGS).id()), "waits", model, "branch/waits");
     }
 
     @GetMapping(ONE)
@@ -69,28 +63,21 @@ class WaitPages {
             RedirectAttributes next) {
         UUID branchId = access.require(May.CHANGE_SETTINGS).id();
         Kept<WaitTime> wait = of(waitCode);
-        return saving.of(errors, response, () -> page(wait, model))
-                .make(
-                        () -> {
-                            var wrong = form.wrong();
-                            if (wrong.isEmpty()) {
-                                editing.changeWait(branchId, waitCode, form);
-                            }
-                            return wrong;
-                        },
-                        () -> {
-                            Flash.done(next, "Saved: " + wait.row().words() + ". The plan is computed anew with it.");
-                            return "redirect:" + ALL;
-                        },
-                        model,
-                        form::written,
-                        () -> theirs(of(waitCode)));
+        return RowSaving.make(
+                saving.of(errors, response, () -> page(wait, model)),
+                form,
+                () -> editing.changeWait(branchId, waitCode, form),
+                () -> row(of(waitCode)),
+                model,
+                next);
     }
 
-    private static Saving.Theirs theirs(Kept<WaitTime> wait) {
-        return new Saving.Theirs(
+    private static RowSaving.Row row(Kept<WaitTime> wait) {
+        return new RowSaving.Row(
                 "this wait",
-                ALL + "/" + wait.row().code(),
+                ALL,
+                wait.row().code(),
+                wait.row().words(),
                 wait.version(),
                 WaitForm.of(wait).written());
     }

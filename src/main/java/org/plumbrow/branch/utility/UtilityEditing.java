@@ -1,18 +1,15 @@
 package org.plumbrow.branch.utility;
 
 import java.sql.Types;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.ChangeLog;
+import org.plumbrow.branch.EndOfUse;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.branch.UtilityFacts.Slot;
-import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
@@ -49,14 +46,14 @@ public class UtilityEditing {
     private final BranchSettings settings;
     private final Access access;
     private final ChangeLog log;
-    private final Clock clock;
+    private final EndOfUse ending;
 
-    UtilityEditing(JdbcClient jdbc, BranchSettings settings, Access access, ChangeLog log, Clock clock) {
+    UtilityEditing(JdbcClient jdbc, BranchSettings settings, Access access, ChangeLog log, EndOfUse ending) {
         this.jdbc = jdbc;
         this.settings = settings;
         this.access = access;
         this.log = log;
-        this.clock = clock;
+        this.ending = ending;
     }
 
     /** @throws org.springframework.dao.DataIntegrityViolationException constraint {@code utility_name_taken} */
@@ -125,27 +122,16 @@ public class UtilityEditing {
 
     /** The branch no longer works with it: kept for what was, not offered for what comes. */
     public void end(UUID branchId, UUID utilityId) {
-        UtilityFacts utility = of(branchId, utilityId);
-        ZoneId zone = settings.facts(branchId).zone();
-        endOn(utility, LocalDate.ofInstant(clock.instant(), zone));
+        ending.end(thing(of(branchId, utilityId)));
     }
 
     public void takeUpAgain(UUID branchId, UUID utilityId) {
-        endOn(of(branchId, utilityId), null);
+        ending.takeUpAgain(thing(of(branchId, utilityId)));
     }
 
-    private void endOn(UtilityFacts utility, @Nullable LocalDate day) {
-        jdbc.sql("update utility set version = version + 1, ended_on = :day where id = :id")
-                .param("day", day, Types.DATE)
-                .param("id", utility.id())
-                .update();
-        log.happened(
-                utility.branchId(),
-                access.actor(),
-                thing(utility.name()),
-                "Ended on",
-                utility.endedOn().map(DayWords::withYear).orElse(""),
-                day == null ? "" : DayWords.withYear(day));
+    private static EndOfUse.Thing thing(UtilityFacts utility) {
+        return new EndOfUse.Thing(
+                "utility", utility.id(), utility.branchId(), thing(utility.name()), utility.endedOn());
     }
 
     private UtilityFacts of(UUID branchId, UUID utilityId) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.branch.Saving;
 import org.plumbrow.branch.Written;
 import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectCustomers;
@@ -73,7 +74,7 @@ class ContactsPage {
                 () -> new Entered(errors)
                         .given("customer", "the customer's name", form.customer, ProjectLimits.LONGEST_NAME),
                 to -> customers.rename(projectId, Editing.version(form.version), to),
-                () -> new Editing.Theirs(
+                () -> new Saving.Theirs(
                         "the customer",
                         address,
                         customer.version(),
@@ -102,7 +103,7 @@ class ContactsPage {
                 new Editing.Posted(projectId, errors, model, response, next, "project/contact", address),
                 () -> form.read(new Entered(errors)),
                 contact -> Optional.of(customers.addContact(projectId, Editing.version(form.version()), contact)),
-                () -> new Editing.Theirs(
+                () -> new Saving.Theirs(
                         "the contacts",
                         address + "/add",
                         customer.version(),
@@ -138,7 +139,7 @@ class ContactsPage {
                 new Editing.Posted(projectId, errors, model, response, next, "project/contact", address),
                 () -> form.read(new Entered(errors)),
                 to -> customers.correctContact(projectId, Editing.version(form.version()), contactId, to),
-                () -> new Editing.Theirs(
+                () -> new Saving.Theirs(
                         "this contact",
                         address + "/" + contactId,
                         customer.version(),

@@ -3,6 +3,7 @@ package org.plumbrow.project.edit;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.UUID;
+import org.plumbrow.branch.Saving;
 import org.plumbrow.branch.Written;
 import org.plumbrow.project.PartFields;
 import org.plumbrow.project.ProjectEditing;
@@ -60,7 +61,7 @@ class ContractPage {
                         projectId, errors, model, response, next, "project/contract", "/projects/" + projectId),
                 () -> form.read(new Entered(errors)),
                 to -> editing.correctContract(projectId, Editing.version(form.version()), to),
-                () -> new Editing.Theirs("the contract", address, part.version(), stored),
+                () -> new Saving.Theirs("the contract", address, part.version(), stored),
                 form::written);
     }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.plumbrow.branch.Saving;
 import org.plumbrow.branch.Written;
 import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectCourse;
@@ -183,7 +184,7 @@ class CoursePage {
         return new Editing.Posted(projectId, errors, model, response, next, page, "/projects/" + projectId);
     }
 
-    private static Editing.Theirs theirs(UUID projectId, String suffix, ProjectCourse.Course now, Written... fields) {
-        return new Editing.Theirs("this project", "/projects/" + projectId + suffix, now.version(), List.of(fields));
+    private static Saving.Theirs theirs(UUID projectId, String suffix, ProjectCourse.Course now, Written... fields) {
+        return new Saving.Theirs("this project", "/projects/" + projectId + suffix, now.version(), List.of(fields));
     }
 }

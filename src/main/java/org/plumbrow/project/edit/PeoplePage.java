@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.plumbrow.account.BranchPeople;
 import org.plumbrow.account.PersonCard;
+import org.plumbrow.branch.Saving;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.PartFields;
 import org.plumbrow.project.ProjectEditing;
@@ -65,7 +66,7 @@ class PeoplePage {
                         projectId, errors, model, response, next, "project/people", "/projects/" + projectId),
                 () -> form.read(new Entered(errors), branch, part.facts()),
                 to -> editing.assign(projectId, Editing.version(form.version()), to),
-                () -> new Editing.Theirs("the people", address, part.version(), PartFields.people(part.facts())),
+                () -> new Saving.Theirs("the people", address, part.version(), PartFields.people(part.facts())),
                 () -> form.written(names));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchSettings;
+import org.plumbrow.branch.Saving;
 import org.plumbrow.branch.Written;
 import org.plumbrow.project.PartFields;
 import org.plumbrow.project.ProjectEditing;
@@ -60,7 +61,7 @@ class SitePage {
                 new Editing.Posted(projectId, errors, model, response, next, "project/site", "/projects/" + projectId),
                 () -> form.read(new Entered(errors), choices),
                 to -> editing.correctSite(projectId, Editing.version(form.version()), to),
-                () -> new Editing.Theirs("the site", address, part.version(), written(part.facts(), choices)),
+                () -> new Saving.Theirs("the site", address, part.version(), written(part.facts(), choices)),
                 () -> form.written(written(part.facts(), choices), choices));
     }
 
