@@ -23,10 +23,12 @@ class DemoEpilogue {
         this.access = access;
     }
 
-    void tell(List<Told> projects, Cast cast, Story story) {
-        projects.forEach(told -> told.row()
-                .maybe("cutover_in_days")
-                .ifPresent(days -> cutovers.agree(told, cast, story, story.inDays(days))));
+    /** The day of an outage to come. */
+    void agree(Told told, Cast cast, Story story) {
+        told.row().maybe("cutover_in_days").ifPresent(days -> cutovers.agree(told, cast, story, story.inDays(days)));
+    }
+
+    void stand(List<Told> projects, Cast cast) {
         projects.stream().filter(told -> told.row().has("standing")).forEach(told -> stand(told, cast));
     }
 

@@ -87,7 +87,9 @@ class DemoLoader implements SmartLifecycle {
         DemoSettings.Places places = access.as(people.manager(), () -> settings.give(people, story));
         List<DemoProjects.Told> told = projects.open(people, story, places);
         told.forEach(each -> road.walk(each, people, story));
-        epilogue.tell(told, people, story);
+        told.forEach(each -> epilogue.agree(each, people, story));
+        told.forEach(each -> road.beginNext(each, people, story));
+        epilogue.stand(told, people);
         customers.tell(told, people, story);
         LOG.info(
                 "The demo branch is there: {} projects, {} s.",

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,7 +67,6 @@ class DemoRoad {
         for (Stage stage : Stage.values()) {
             Optional<Integer> daysAgo = told.row().maybe(stage.name().toLowerCase(Locale.ROOT) + "_days_ago");
             if (daysAgo.isEmpty()) {
-                beginNext(told, cast, story, stage);
                 return;
             }
             LocalDate day = story.daysAgo(daysAgo.get());
@@ -78,9 +78,11 @@ class DemoRoad {
     }
 
     /** Of the next gate the first items are in, as on a job that goes on: some six of ten. */
-    private void beginNext(Told told, Cast cast, Story story, Stage next) {
-        Leg leg = new Leg(told, cast, story, next, story.daysAgo(1));
-        leg.answer(6);
+    void beginNext(Told told, Cast cast, Story story) {
+        Arrays.stream(Stage.values())
+                .filter(stage -> !told.row().has(stage.name().toLowerCase(Locale.ROOT) + "_days_ago"))
+                .findFirst()
+                .ifPresent(next -> new Leg(told, cast, story, next, story.daysAgo(1)).answer(6));
     }
 
     /** One gate of one project. */
