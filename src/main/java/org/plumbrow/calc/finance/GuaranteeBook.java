@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.plumbrow.calc.Normal;
 import org.plumbrow.calc.Range;
+import org.plumbrow.calc.energy.YearSpread;
 
 /**
  * All promises of a branch together. One bad year hits all: a site's weather is W = sqrt(r) C + sqrt(1 - r) E, with C
@@ -45,6 +46,15 @@ public record GuaranteeBook(List<Contract> contracts, double correlation) {
             double yearShare,
             double modelShare,
             double ratePerKwh) {
+
+        /** @throws Range.OutOfRange if a value cannot be */
+        public Contract {
+            ProductionPromise.ESTIMATE.check("expected production", expectedKwh);
+            ProductionPromise.ESTIMATE.check("promised production", guaranteedKwh);
+            YearSpread.SHARE.check("spread from year to year", yearShare);
+            YearSpread.SHARE.check("spread of the estimate", modelShare);
+            TrueUp.RATE.check("contract rate", ratePerKwh);
+        }
 
         double sigmaKwh() {
             return expectedKwh * Math.hypot(yearShare, modelShare);

@@ -81,6 +81,16 @@ class MonthlyMeansErrorTest {
     }
 
     @Test
+    void moreThanTheSunSendsIsRefused() {
+        double[] even = new double[12];
+        java.util.Arrays.fill(even, 6);
+        MonthlyMeans means = new MonthlyMeans(InventedWeather.PLACE, even, new double[12], new double[12]);
+        assertThatThrownBy(means::typicalYear)
+                .isInstanceOf(Range.OutOfRange.class)
+                .hasMessageContaining("mean daily radiation of month 1");
+    }
+
+    @Test
     void aMeanThatNoPlaceHasIsRefused() {
         double[] means = new double[12];
         double[] tooMuch = new double[12];

@@ -15,8 +15,8 @@ import org.plumbrow.calc.energy.weather.WeatherYear;
 class ReferenceYieldTest {
 
     private static final String TABLES = "/reference/energy/";
-    private static final Percentage ANNUAL = Percentage.withPercentage(0.02);
-    private static final Percentage MONTHLY = Percentage.withPercentage(0.05);
+    private static final Percentage ANNUAL = Percentage.withPercentage(0.005);
+    private static final Percentage MONTHLY = Percentage.withPercentage(0.005);
 
     @ParameterizedTest
     @CsvFileSource(resources = TABLES + "annual.csv", useHeadersInDisplayName = true)

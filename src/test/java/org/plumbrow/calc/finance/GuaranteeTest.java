@@ -84,6 +84,28 @@ class GuaranteeTest {
         assertThat(new GuaranteeRisk(100, 0, 105, 2).sigmaPayoutUsd()).isZero();
     }
 
+    @Test
+    void aMoreCautiousPromiseIsSmallerAndCostsLess() {
+        List<PromiseChoice> choices = PromiseChoice.of(133_000, 0.005, YearSpread.USUAL, 0.135);
+        assertThat(choices).extracting(PromiseChoice::confidence).containsExactly(0.5, 0.75, 0.9, 0.95, 0.99);
+        for (int at = 0; at < choices.size(); at++) {
+            PromiseChoice each = choices.get(at);
+            // whatever the spread, the chance to fall short is what the confidence leaves
+            assertThat(each.risk().chance()).isCloseTo(1 - each.confidence(), within(1e-9));
+            if (at > 0) {
+                PromiseChoice bolder = choices.get(at - 1);
+                assertThat(each.promise().guaranteedKwh(1))
+                        .isLessThan(bolder.promise().guaranteedKwh(1));
+                assertThat(each.risk().expectedPayoutUsd())
+                        .isLessThan(bolder.risk().expectedPayoutUsd());
+            }
+        }
+        // at P50 the mean shortfall is sigma / sqrt(2 pi)
+        double sigma = 133_000 * Math.hypot(0.03, 0.05);
+        assertThat(choices.get(0).risk().expectedShortfallKwh())
+                .isCloseTo(sigma / Math.sqrt(2 * Math.PI), within(1e-6));
+    }
+
     private static GuaranteeBook book(double correlation) {
         return new GuaranteeBook(
                 List.of(

@@ -3,6 +3,7 @@ package org.plumbrow.calc.energy.weather;
 import static org.plumbrow.calc.energy.sun.HourOfYear.HOURS;
 
 import java.util.List;
+import org.plumbrow.calc.Range;
 import org.plumbrow.calc.energy.sun.HourOfYear;
 import org.plumbrow.calc.energy.sun.SunTrack;
 
@@ -13,6 +14,9 @@ import org.plumbrow.calc.energy.sun.SunTrack;
  * is in it: the same means give the same year. Each month's global, temperature and wind come out as given.
  */
 final class MadeYear {
+
+    /** No month anywhere lets more of the sun through. */
+    private static final double CLEAREST_MONTH = 0.85;
 
     private static final double LOW_SUN = 0.05;
     private static final double MOST_BEAM = 0.85;
@@ -49,6 +53,8 @@ final class MadeYear {
             outside += suns[day].outsideKwhPerM2() / days;
         }
         double wanted = means.ghiKwhPerM2Day()[month - 1];
+        new Range(0, CLEAREST_MONTH * outside, MonthlyMeans.GHI.unit())
+                .check("mean daily radiation of month " + month, wanted);
         double clearness = outside > 0 ? wanted / outside : 0;
         double[] kt = fitted(BendtDays.of(clearness, days), suns, wanted);
         for (int day = 0; day < days; day++) {

@@ -8,7 +8,7 @@ import org.plumbrow.calc.energy.sun.Place;
  * What is known of a place without an hourly file: twelve means.
  *
  * @param place where
- * @param ghiKwhPerM2Day {@code double[12]}, mean daily global radiation on the horizontal, kWh/m2, 0.05 to 10
+ * @param ghiKwhPerM2Day {@code double[12]}, mean daily global radiation on the horizontal, kWh/m2, 0 to 10
  * @param airC {@code double[12]}, mean temperature, degC, -50 to 45
  * @param windMPerS {@code double[12]}, mean wind speed, m/s, 0 to 20
  */
@@ -35,7 +35,11 @@ public record MonthlyMeans(Place place, double[] ghiKwhPerM2Day, double[] airC, 
         return means.clone();
     }
 
-    /** A typical year made from these means. */
+    /**
+     * A typical year made from these means.
+     *
+     * @throws Range.OutOfRange if a month has more radiation than the sun sends there
+     */
     public WeatherYear typicalYear() {
         return new MadeYear(this).year();
     }

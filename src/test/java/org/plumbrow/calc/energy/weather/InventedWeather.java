@@ -8,13 +8,18 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.plumbrow.calc.energy.sun.HourOfYear;
 import org.plumbrow.calc.energy.sun.Place;
+import org.plumbrow.calc.energy.sun.SunTrack;
 
 /** An invented year at an invented place, and the same year written in each of the formats. */
 public final class InventedWeather {
 
     public static final Place PLACE = new Place(41.5, -88.25, 210, -6);
 
-    private static final double[] GHI = {1.9, 2.8, 3.9, 5.0, 6.0, 6.6, 6.5, 5.7, 4.6, 3.2, 2.0, 1.6};
+    /** Share of the sun's own radiation that reaches the ground. */
+    private static final double[] CLEARNESS = {
+        0.475, 0.50, 0.51, 0.52, 0.545, 0.57, 0.575, 0.56, 0.555, 0.515, 0.445, 0.445
+    };
+
     private static final double[] AIR = {-5, -3, 3, 10, 16, 21, 24, 23, 18, 12, 5, -2};
     private static final double[] WIND = {5, 5, 5.2, 5.1, 4.4, 3.9, 3.5, 3.3, 3.7, 4.2, 4.8, 4.7};
 
@@ -27,7 +32,20 @@ public final class InventedWeather {
     /** Northern months; turned by half a year in the south. */
     public static WeatherYear yearAt(Place place) {
         boolean south = place.latitudeDeg() < 0;
-        return new MonthlyMeans(place, turned(GHI, south), turned(AIR, south), turned(WIND, south)).typicalYear();
+        double[] ghi = turned(CLEARNESS, south);
+        SunTrack sun = SunTrack.over(place);
+        for (int month = 0; month < 12; month++) {
+            ghi[month] *= outsideKwhPerM2Day(sun, month + 1);
+        }
+        return new MonthlyMeans(place, ghi, turned(AIR, south), turned(WIND, south)).typicalYear();
+    }
+
+    private static double outsideKwhPerM2Day(SunTrack sun, int month) {
+        double sum = 0;
+        for (int hour = HourOfYear.firstOf(month); hour < HOURS && HourOfYear.monthOf(hour) == month; hour++) {
+            sum += sun.extraterrestrialWPerM2(hour) * Math.max(0, sun.up(hour)) / 1000;
+        }
+        return sum / HourOfYear.daysIn(month);
     }
 
     private static double[] turned(double[] months, boolean half) {
