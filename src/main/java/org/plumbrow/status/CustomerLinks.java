@@ -76,8 +76,11 @@ public class CustomerLinks {
     @Transactional(readOnly = true)
     public List<Held> of(UUID projectId) {
         projectAccess.require(projectId, May.SHARE_WITH_CUSTOMER);
-        return projects.contactsUnchecked(projectId).stream()
-                .map(contact -> new Held(contact, links.live(LinkKind.CUSTOMER, contact.id())))
+        List<ProjectContact> people = projects.contactsUnchecked(projectId);
+        Map<UUID, PrivateLink> live = links.live(
+                LinkKind.CUSTOMER, people.stream().map(ProjectContact::id).toList());
+        return people.stream()
+                .map(contact -> new Held(contact, Optional.ofNullable(live.get(contact.id()))))
                 .toList();
     }
 

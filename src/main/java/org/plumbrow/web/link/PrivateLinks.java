@@ -7,9 +7,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.Period;
 import java.time.ZoneOffset;
+import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Actor;
@@ -97,6 +100,27 @@ public class PrivateLinks {
                 .query(Row::of)
                 .optional()
                 .map(this::link);
+    }
+
+    /** The live links of these things, by thing; one query. */
+    @Transactional(readOnly = true)
+    public Map<UUID, PrivateLink> live(LinkKind kind, Collection<UUID> subjectIds) {
+        if (subjectIds.isEmpty()) {
+            return Map.of();
+        }
+        return jdbc
+                .sql("""
+                        select * from private_link
+                         where kind = :kind and subject_id in (:subjects) and ended_at is null and valid_until > :now
+                        """)
+                .param("kind", kind.name())
+                .param("subjects", subjectIds)
+                .param("now", now())
+                .query(Row::of)
+                .list()
+                .stream()
+                .map(this::link)
+                .collect(Collectors.toMap(PrivateLink::subjectId, Function.identity()));
     }
 
     /** Ends the link of the thing; its address opens nothing any more. @return whether there was one */

@@ -21,6 +21,8 @@ import org.plumbrow.notice.Outbox;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.JournalLine;
 import org.plumbrow.project.JournalReader;
+import org.plumbrow.project.NewProject;
+import org.plumbrow.project.ProjectCustomers;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.papers.ProjectPapers;
 import org.plumbrow.status.StatusFixture;
@@ -53,6 +55,9 @@ class DeskPagesTest {
 
     @Autowired
     Outbox outbox;
+
+    @Autowired
+    ProjectCustomers customers;
 
     private TestBranch branch;
     private UUID project;
@@ -295,6 +300,16 @@ class DeskPagesTest {
         photo();
         assertThat(Queries.count(() -> assertThat(get("/papers")).hasStatusOk()))
                 .isEqualTo(papersBefore);
-        assertThat(Queries.count(() -> assertThat(get("")).hasStatusOk())).isLessThanOrEqualTo(26);
+        int sheetBefore = Queries.count(() -> assertThat(get("")).hasStatusOk());
+        assertThat(sheetBefore).isLessThanOrEqualTo(24);
+        for (String name : List.of("Marit", "Bram", "Ottilie")) {
+            world.as(
+                    pm,
+                    () -> customers.addContact(
+                            project,
+                            customers.customer(project).version(),
+                            new NewProject.NewContact(name, "herd", "", "", "en", false)));
+        }
+        assertThat(Queries.count(() -> assertThat(get("")).hasStatusOk())).isEqualTo(sheetBefore);
     }
 }

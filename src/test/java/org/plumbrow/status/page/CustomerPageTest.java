@@ -3,6 +3,7 @@ package org.plumbrow.status.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jsoup.Jsoup;
@@ -34,6 +35,7 @@ import org.plumbrow.status.CustomerLinks;
 import org.plumbrow.status.StatusFixture;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
@@ -78,6 +80,9 @@ class CustomerPageTest {
 
     @Autowired
     Plans plans;
+
+    @Autowired
+    JdbcClient jdbc;
 
     @Autowired
     Progress progress;
@@ -158,6 +163,35 @@ class CustomerPageTest {
                 .doesNotContain("Birds:")
                 .doesNotContain("Pigs:")
                 .doesNotContain("Greenhouse:");
+        assertThat(ReadingLevel.ofPage(page)).isLessThan(7);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "POULTRY, Birds:",
+        "SWINE, Pigs:",
+        "DAIRY, Milk:",
+        "COLD_STORE, Cold store:",
+        "GREENHOUSE, Greenhouse:",
+        "HOME, At home:"
+    })
+    void whatToDoBeforeDependsOnWhatIsThere(String load, String lead) throws Exception {
+        schedule.inBranch(
+                ground.branch(),
+                () -> jdbc.sql("update project_site set loads = ?, generator = false where project_id = ?")
+                        .params(load, project)
+                        .update());
+        cutovers.booked(ground, project);
+        Document page = page();
+        List<String> leads = page.select("#before ~ ul b").eachText();
+        assertThat(leads)
+                .containsExactly(
+                        "Does someone need power for their health?",
+                        "The evening before:",
+                        lead,
+                        "Just before we start:",
+                        "When we come:",
+                        "The electric panel:");
         assertThat(ReadingLevel.ofPage(page)).isLessThan(7);
     }
 
