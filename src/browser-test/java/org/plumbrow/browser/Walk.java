@@ -4,145 +4,182 @@ import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
-import com.microsoft.playwright.Response;
-import java.nio.file.Path;
+import com.microsoft.playwright.options.RequestOptions;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
- * Follows every link from where a person lands. Pages of one pattern (the same address but for ids and values) are
- * opened a few times; the first of each pattern is checked in full at phone and desktop width.
+ * Follows every link from where a person lands. Only what is new is looked at in the browser: a page with a kind of
+ * element that no page at this route had before, seen by whomever. It stays in the branch where it began.
  */
 final class Walk {
 
-    static final int PHONE = 390;
-    static final int DESK = 1440;
-    private static final int PER_PATTERN = 2;
-    private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}");
-    private static final Pattern TOKEN = Pattern.compile("/[A-Za-z0-9_-]{27,}");
+    private static final Logger LOG = LoggerFactory.getLogger(Walk.class);
+
+    /** What all walks of a test have seen, and what they found. */
+    static final class Seen {
+        private final Map<String, Set<String>> kindsByRoute = new HashMap<>();
+        private final Set<String> routes = new TreeSet<>();
+        private final Set<String> lookedAt = new HashSet<>();
+        private final List<String> findings = new ArrayList<>();
+        private int looks;
+
+        Set<String> routes() {
+            return routes;
+        }
+
+        List<String> findings() {
+            return findings;
+        }
+
+        int looks() {
+            return looks;
+        }
+
+        boolean isNew(String route, Document html) {
+            Set<String> kinds = html.select("body *").stream().map(Walk::kind).collect(Collectors.toSet());
+            return kindsByRoute.computeIfAbsent(route, none -> new HashSet<>()).addAll(kinds);
+        }
+    }
 
     private final BrowserContext browser;
-    private final String base;
+    private final Routes routes;
     private final String who;
-    private final Set<String> checkedPatterns;
-    private final Map<String, Integer> seen = new HashMap<>();
+    private final Seen seen;
+    private final int perRoute;
+    private final Page page;
+    private boolean endedLinks;
+    private final Map<String, Integer> opened = new HashMap<>();
     private final Set<String> queued = new HashSet<>();
     private final Deque<String> toVisit = new ArrayDeque<>();
-    private final List<String> findings = new ArrayList<>();
 
-    /** @param checkedPatterns patterns that were checked in full already; grows */
-    Walk(BrowserContext browser, String base, String who, Set<String> checkedPatterns) {
+    /** @param perRoute how many pages at one route are asked for */
+    Walk(BrowserContext browser, Routes routes, String who, Seen seen, int perRoute) {
         this.browser = browser;
-        this.base = base;
+        this.routes = routes;
         this.who = who;
-        this.checkedPatterns = checkedPatterns;
-    }
-
-    List<String> from(String... starts) {
-        for (String start : starts) {
-            queue(start, "start");
-        }
-        Page page = browser.newPage();
+        this.seen = seen;
+        this.perRoute = perRoute;
+        this.page = browser.newPage();
         page.onConsoleMessage(message -> {
             if (message.type().equals("error") || message.type().equals("warning")) {
-                findings.add(who + " " + page.url() + ": console: " + message.text());
+                found(page.url(), "console: " + message.text());
             }
         });
-        page.onPageError(error -> findings.add(who + " " + page.url() + ": script: " + error));
+        page.onPageError(error -> found(page.url(), "script: " + error));
+    }
+
+    /** A private link that has ended is a page too. */
+    Walk orEndedLinks() {
+        endedLinks = true;
+        return this;
+    }
+
+    void from(String... starts) {
+        for (String start : starts) {
+            queue(start, start);
+        }
         while (!toVisit.isEmpty()) {
-            visit(page, toVisit.poll());
+            visit(toVisit.poll());
         }
-        page.close();
-        return findings;
     }
 
-    Set<String> patterns() {
-        return seen.keySet();
+    private void visit(String address) {
+        String route = routes.of(path(address)).orElse("");
+        if (route.isEmpty()) {
+            found(address, "no route of the program");
+            return;
+        }
+        if (opened.merge(route + queryNames(address), 1, Integer::sum) <= perRoute) {
+            open(address, route);
+        }
     }
 
-    private void visit(Page page, String address) {
-        String pattern = pattern(address);
-        if (seen.merge(pattern, 1, Integer::sum) > PER_PATTERN) {
+    private void open(String address, String route) {
+        APIResponse answer =
+                browser.request().get(address, RequestOptions.create().setMaxRedirects(0));
+        if (answer.status() >= 300 && answer.status() < 400) {
+            seen.routes.add(route);
+            queue(answer.headers().get("location"), address);
             return;
         }
-        APIResponse head = browser.request().get(base + address);
-        String type = head.headers().getOrDefault("content-type", "");
-        if (head.status() >= 400) {
-            findings.add(who + " " + address + ": answered " + head.status());
+        if (answer.status() >= 400 && !(endedLinks && answer.status() == 404)) {
+            found(address, "answered " + answer.status());
             return;
         }
-        if (!type.startsWith("text/html")) {
-            return;
-        }
-        try {
-            Response response = page.navigate(base + address);
-            if (response == null || response.status() >= 400) {
-                findings.add(who + " " + address + ": answered " + (response == null ? "nothing" : response.status()));
-                return;
+        seen.routes.add(route);
+        if (answer.headers().getOrDefault("content-type", "").startsWith("text/html")) {
+            Document html = Jsoup.parse(answer.text());
+            html.select("[style]").forEach(styled -> found(address, "inline style: " + styled.outerHtml()));
+            html.select("a[href]").forEach(link -> queue(link.attr("href"), address));
+            boolean first = seen.lookedAt.add(route);
+            if (seen.isNew(route, html)) {
+                look(address, route, first);
             }
-            check(page, address, pattern);
-            for (String link : PageChecks.strings(page.evaluate(
-                    "() => [...document.querySelectorAll('a[href]')].map(a => a.getAttribute('href'))"))) {
-                queue(link, address);
+        }
+    }
+
+    private void look(String address, String route, boolean first) {
+        seen.looks++;
+        LOG.debug("{} {} {}", seen.looks, who, address);
+        try {
+            page.navigate(address);
+            PageChecks.findings(page, route + "-" + seen.looks + "-" + who).forEach(one -> found(address, one));
+            if (first) {
+                PageChecks.findingsInTheDark(page).forEach(one -> found(address, one));
             }
         } catch (PlaywrightException broken) {
-            findings.add(who + " " + address + ": " + broken.getMessage());
+            found(address, broken.getMessage());
         }
     }
 
-    private void check(Page page, String address, String pattern) {
-        if (!checkedPatterns.add(pattern)) {
-            return;
-        }
-        for (int width : new int[] {DESK, PHONE}) {
-            page.setViewportSize(width, width == PHONE ? 844 : 900);
-            PageChecks.findings(page, width)
-                    .forEach(found -> findings.add(who + " " + address + " at " + width + ": " + found));
-            keepPicture(page, pattern, width);
-        }
-        page.setViewportSize(DESK, 900);
-    }
-
-    private void keepPicture(Page page, String pattern, int width) {
-        String folder = System.getProperty("plumbrow.screenshots");
-        if (folder != null && !folder.isBlank()) {
-            String name = who + pattern.replaceAll("[^A-Za-z0-9]+", "-") + "-" + width + ".png";
-            page.screenshot(
-                    new Page.ScreenshotOptions().setPath(Path.of(folder, name)).setFullPage(true));
-        }
+    /** Said at once too: a long walk need not end before somebody begins to mend. */
+    private void found(String address, String what) {
+        String finding = who + " " + address + " " + what;
+        seen.findings.add(finding);
+        LOG.warn("{}", finding);
     }
 
     private void queue(String link, String from) {
-        int mark = link.indexOf('#');
-        String address = mark < 0 ? link : link.substring(0, mark);
-        if (address.isEmpty() && mark == 0) {
-            return;
-        }
-        if (address.startsWith(base)) {
-            address = address.substring(base.length());
-        }
+        String address = link.replaceAll("#.*", "").replaceAll("^https?://localhost:\\d+", "");
         if (address.startsWith("?")) {
-            address = from.replaceAll("\\?.*", "") + address;
+            address = path(from) + address;
         }
-        if (address.startsWith("/") && !address.startsWith("//") && queued.add(address)) {
+        boolean ours = address.matches("/(?!/|webjars).*") && !address.contains("branch=");
+        if (ours && queued.add(address)) {
             toVisit.add(address);
         }
     }
 
-    static String pattern(String address) {
-        String plain = ID.matcher(address).replaceAll("{id}");
-        plain = TOKEN.matcher(plain).replaceAll("/{token}");
-        String[] parts = plain.split("\\?", 2);
-        if (parts.length == 1) {
-            return parts[0];
-        }
-        return parts[0] + "?" + parts[1].replaceAll("=[^&]*", "");
+    private static String path(String address) {
+        return address.replaceAll("\\?.*", "");
+    }
+
+    private static String queryNames(String address) {
+        int mark = address.indexOf('?');
+        return mark < 0
+                ? ""
+                : Arrays.stream(address.substring(mark + 1).split("&"))
+                        .map(part -> part.replaceAll("=.*", ""))
+                        .sorted()
+                        .collect(Collectors.joining("&", "?", ""));
+    }
+
+    private static String kind(Element element) {
+        return element.tagName() + "." + element.className() + element.attr("type") + element.attr("role");
     }
 }

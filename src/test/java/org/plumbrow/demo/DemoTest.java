@@ -9,20 +9,12 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.database.BranchWall;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** The demo branch as it stands after a first start; the one test context that has it. */
-@SpringBootTest(
-        properties = {
-            "plumbrow.demo=true",
-            "plumbrow.data-dir=target/demo-test",
-            "spring.datasource.hikari.maximum-pool-size=4"
-        })
-@AutoConfigureMockMvc
+/** The demo branch as it stands after a first start. */
+@LoadedDemo
 class DemoTest {
 
     @Autowired

@@ -19,8 +19,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.web.SignedIn;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
@@ -28,15 +26,9 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Follows the links of the demo branch; by name: {@code mvn test -Dtest=DemoLinksWalk}. */
-@SpringBootTest(
-        properties = {
-            "plumbrow.demo=true",
-            "plumbrow.data-dir=target/demo-test",
-            "spring.datasource.hikari.maximum-pool-size=4"
-        })
-@AutoConfigureMockMvc
-class DemoLinksWalk {
+/** Follows the links of the demo branch as each of its people; the browser tests look at what is behind them. */
+@LoadedDemo
+class DemoLinksTest {
 
     @Autowired
     JdbcClient jdbc;
