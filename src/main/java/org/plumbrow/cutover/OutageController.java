@@ -2,11 +2,13 @@ package org.plumbrow.cutover;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.outage.WindowSearch.Candidate;
+import org.plumbrow.cutover.OutageFacts.RainDate;
 import org.plumbrow.cutover.OutageForms.CancelForm;
 import org.plumbrow.cutover.OutageForms.WindowForm;
 import org.plumbrow.cutover.OutageReading.Choosing;
@@ -15,6 +17,7 @@ import org.plumbrow.web.Conflict;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
+import org.plumbrow.web.Option;
 import org.plumbrow.web.Refusal;
 import org.plumbrow.web.Words;
 import org.springframework.context.annotation.Bean;
@@ -152,18 +155,50 @@ class OutageController {
                         "this outage window",
                         "/projects/" + projectId + "/outage/choose",
                         theirs.version(),
-                        List.of(
-                                new Conflict.Row("Day", "day", theirs.day().toString(), text(yours.day())),
-                                new Conflict.Row(
-                                        "Power off at", "start", theirs.start().toString(), text(yours.start())),
-                                new Conflict.Row(
-                                        "Minutes",
-                                        "outageMinutes",
-                                        Integer.toString(theirs.outageMinutes()),
-                                        text(yours.outageMinutes())),
-                                new Conflict.Row("Crew", "crewId", text(theirs.crewId()), text(yours.crewId())),
-                                new Conflict.Row("Reason", "reason", yours.reasonText(), yours.reasonText())))
+                        beside(theirs, yours, reading.choosing(projectId).crews()))
                 .show(model);
+    }
+
+    private List<Conflict.Row> beside(OutageFacts theirs, WindowForm yours, List<Option> crews) {
+        RainDate rain = theirs.rainDate();
+        return List.of(
+                day("Day", "day", theirs.day(), yours.day()),
+                time("Power off at", "start", theirs.start(), yours.start()),
+                new Conflict.Row(
+                        "Minutes",
+                        "outageMinutes",
+                        Integer.toString(theirs.outageMinutes()),
+                        text(yours.outageMinutes())),
+                new Conflict.Row(
+                        "Crew",
+                        "crewId",
+                        text(theirs.crewId()),
+                        text(yours.crewId()),
+                        crew(theirs.crewId(), crews),
+                        crew(yours.crewId(), crews)),
+                day("Rain day", "rainDay", rain == null ? null : rain.day(), yours.rainDay()),
+                time(
+                        "Power off on the rain day at",
+                        "rainStart",
+                        rain == null ? null : rain.start(),
+                        yours.rainStart()),
+                new Conflict.Row("Reason", "reason", yours.reasonText(), yours.reasonText()));
+    }
+
+    private Conflict.Row day(String label, String field, @Nullable LocalDate theirs, @Nullable LocalDate yours) {
+        return new Conflict.Row(label, field, text(theirs), text(yours), words.day(theirs), words.day(yours));
+    }
+
+    private Conflict.Row time(String label, String field, @Nullable LocalTime theirs, @Nullable LocalTime yours) {
+        return new Conflict.Row(label, field, text(theirs), text(yours), words.time(theirs), words.time(yours));
+    }
+
+    private static String crew(@Nullable UUID id, List<Option> crews) {
+        return crews.stream()
+                .filter(option -> option.value().equals(text(id)))
+                .map(Option::words)
+                .findFirst()
+                .orElse(id == null ? "nobody yet" : "a crew that is no longer offered");
     }
 
     private static String text(@Nullable Object value) {

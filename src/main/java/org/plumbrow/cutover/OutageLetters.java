@@ -228,7 +228,8 @@ class OutageLetters {
         return clock(window.start()) + " to " + clock(window.end());
     }
 
-    private static String clock(LocalTime time) {
+    /** "9:00 am". */
+    static String clock(LocalTime time) {
         return time.equals(LocalTime.NOON) ? "noon" : CLOCK.format(time).toLowerCase(Locale.US);
     }
 

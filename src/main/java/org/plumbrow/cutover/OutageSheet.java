@@ -33,10 +33,23 @@ record OutageSheet(
                 : windows.best().get(0);
     }
 
-    /** Why there is no window to offer, as the key of the sentence. */
+    /** The outage that took place, when no other one is to come; else null. */
+    public @Nullable OutageFacts done() {
+        return live != null
+                ? null
+                : past.stream()
+                        .filter(window -> window.state() == OutageState.DONE)
+                        .findFirst()
+                        .orElse(null);
+    }
+
+    /** What the page says first, as the key of the sentence. */
     public String headline() {
         if (live != null) {
             return live.powerOffAt() != null && live.powerOnAt() == null ? "off" : "live";
+        }
+        if (done() != null) {
+            return "done";
         }
         if (windows == null) {
             return "noutility";

@@ -13,8 +13,14 @@ class LayoutModel {
     /** An entry of the row, ready to print. */
     record Entry(String key, String href, boolean here) {}
 
-    /** The head of each page. */
-    record Head(String personName, String roleWords, String branchName, List<BranchCard> branches, List<Entry> row) {}
+    /** The head of each page. @param path address of the page, for the link that leads to itself */
+    record Head(
+            String personName,
+            String roleWords,
+            String branchName,
+            List<BranchCard> branches,
+            List<Entry> row,
+            String path) {}
 
     private final Access access;
     private final List<Place> places;
@@ -40,8 +46,9 @@ class LayoutModel {
                         visitor.roleWordsIn(branch),
                         branch.name(),
                         visitor.branches(),
-                        row(branch, path)))
-                .orElseGet(() -> new Head(visitor.name(), "", "", visitor.branches(), List.of()));
+                        row(branch, path),
+                        path))
+                .orElseGet(() -> new Head(visitor.name(), "", "", visitor.branches(), List.of(), path));
     }
 
     private List<Entry> row(BranchCard branch, String path) {

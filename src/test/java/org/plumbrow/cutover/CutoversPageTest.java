@@ -41,7 +41,7 @@ class CutoversPageTest {
     void anEmptyBranchIsToldWhatWillStandHere() throws Exception {
         Ground ground = fixture.ground();
         Document page = page(ground.branch().projectManager());
-        assertThat(page.select("h1").text()).isEqualTo("No power cut is set");
+        assertThat(page.select("h1").text()).isEqualTo("No outage is set");
         assertThat(page.text()).contains("No cutover is done yet.");
     }
 

@@ -199,7 +199,7 @@ class OutagePagesTest {
                 "version",
                 Long.toString(opened));
         assertThat(answer).hasStatus(409);
-        assertThat(page(answer).text()).contains("Theirs: 2027-03-26").contains("Yours: 2027-03-29");
+        assertThat(page(answer).text()).contains("Theirs: Fri, Mar 26").contains("Yours: Mon, Mar 29");
         assertThat(page(answer).select("input[name=reason]").val()).isEqualTo("Crew ill");
     }
 

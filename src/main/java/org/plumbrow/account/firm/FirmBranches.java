@@ -1,6 +1,7 @@
 package org.plumbrow.account.firm;
 
 import java.time.ZoneId;
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -44,7 +45,13 @@ class FirmBranches {
     }
 
     /** A branch with the number of its people. */
-    record Line(UUID id, String code, String name, String zone, long people) {}
+    record Line(UUID id, String code, String name, String zone, long people) {
+
+        /** "Eastern Time". */
+        public String zoneWords() {
+            return ZoneId.of(zone).getDisplayName(TextStyle.FULL, Locale.US);
+        }
+    }
 
     List<Line> all() {
         access.require(May.RUN_FIRM);

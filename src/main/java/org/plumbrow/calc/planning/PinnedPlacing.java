@@ -162,12 +162,12 @@ final class PinnedPlacing {
                 board.find(
                         number,
                         Finding.Kind.PIN_BEFORE_PREDECESSOR,
-                        "%s is fixed on %s, but %s, which comes first, ends on %s."
+                        "%s is fixed on %s, but %s, which comes first, ends %s."
                                 .formatted(
                                         board.name(number),
                                         DayWords.of(start.date()),
                                         board.words.activity(before.activityId()),
-                                        PlanWords.end(before.finish())));
+                                        PlanWords.when(before.finish())));
             }
         }
     }

@@ -36,16 +36,21 @@ public final class PlanWords {
         return equipment.getOrDefault(equipmentId, equipmentId);
     }
 
-    /** As in "Fri, Mar 12" at the end of the day, "noon of Fri, Mar 12" in its middle. */
+    /** As in "Fri, Mar 12" at the end of the day, "noon on Fri, Mar 12" in its middle. */
     static String end(HalfDay last) {
         String day = DayWords.of(last.date());
-        return last.half() == Half.AFTERNOON ? day : "noon of " + day;
+        return last.half() == Half.AFTERNOON ? day : "noon on " + day;
+    }
+
+    /** As in "on Fri, Mar 12" or "at noon on Fri, Mar 12". */
+    static String when(HalfDay last) {
+        return (last.half() == Half.AFTERNOON ? "on " : "at ") + end(last);
     }
 
     /** Why an activity does not start earlier, as one sentence. */
     public String bound(Bound bound) {
         if (bound instanceof Bound.After after) {
-            return "%s comes first and ends on %s.".formatted(activity(after.activityId()), end(after.finished()));
+            return "%s comes first and ends %s.".formatted(activity(after.activityId()), when(after.finished()));
         }
         if (bound instanceof Bound.CrewBusy busy) {
             return "%s works on %s until %s."

@@ -60,7 +60,7 @@ final class TimeRules {
                                         check.name(activity),
                                         placement.start().words(),
                                         check.name(first),
-                                        before.map(done -> "ends on " + PlanWords.end(done.finish()))
+                                        before.map(done -> "ends " + PlanWords.when(done.finish()))
                                                 .orElse("has no date")));
             }
         }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.calendar.DayWords;
 
 /** What the journal says of an answer: figures, never names or words that somebody typed about a person. */
 final class GateLines {
@@ -19,7 +20,8 @@ final class GateLines {
     /** Whom is not said: it may be a person of the customer's. */
     static String waits(AskedItem item, @Nullable String on, @Nullable LocalDate promised) {
         String whom = on == null ? "waits on nobody" : "waits on somebody outside";
-        return "“" + item.words() + "” " + whom + (promised == null ? "." : ", promised for " + promised + ".");
+        return "“" + item.words() + "” " + whom
+                + (promised == null ? "." : ", promised for " + DayWords.withYear(promised) + ".");
     }
 
     private static String words(AskedItem item, Given given) {
@@ -31,7 +33,7 @@ final class GateLines {
             return label + AskedItem.plain(read.value()) + " " + item.unit() + outside;
         }
         if (given instanceof Given.OnDate on) {
-            return on.date().toString();
+            return DayWords.withYear(on.date());
         }
         return given instanceof Given.Confirmed ? "confirmed" : given.kind().words();
     }

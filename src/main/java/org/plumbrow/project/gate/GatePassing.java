@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectStages;
 import org.plumbrow.project.Stage;
@@ -94,7 +95,8 @@ public class GatePassing {
         return before != null && day.isBefore(before.on())
                 ? Optional.of(new Refusal(
                         "reachedOn",
-                        "The stage before was reached on " + before.on() + ". Choose that day or a later one."))
+                        "The stage before was reached on " + DayWords.withYear(before.on())
+                                + ". Choose that day or a later one."))
                 : Optional.empty();
     }
 

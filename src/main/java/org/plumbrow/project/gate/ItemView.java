@@ -61,10 +61,17 @@ public record ItemView(
         return blocks && !state.isSatisfied();
     }
 
-    /** "photo, reading, safety". */
+    /** "photo, reading in MΩ, safety". */
     public String kindWords() {
-        String kinds = asked.kinds().stream().map(AnswerKind::words).collect(Collectors.joining(", "));
-        return (asked.readsFigures() ? kinds + ", " + asked.unit() : kinds) + (asked.safety() ? ", safety" : "");
+        String kinds = asked.kinds().stream().map(this::words).collect(Collectors.joining(", "));
+        return kinds + (asked.safety() ? ", safety" : "");
+    }
+
+    private String words(AnswerKind kind) {
+        boolean figure = kind == AnswerKind.READING
+                && asked.readsFigures()
+                && !asked.unit().isBlank();
+        return figure ? kind.words() + " in " + asked.unit() : kind.words();
     }
 
     /** The parts that somebody gives by hand, in the order of the form. */

@@ -82,7 +82,7 @@ class PlanCheckTest {
                 broken(
                         Rule.ORDER,
                         moved("racking", afternoon(3), morning(5), "c1"),
-                        "Sedge Hollow Dairy, racking starts on Wed, Mar 3, afternoon, but Sedge Hollow Dairy, posts comes first and ends on noon of Wed, Mar 3."),
+                        "Sedge Hollow Dairy, racking starts on Wed, Mar 3, afternoon, but Sedge Hollow Dairy, posts comes first and ends at noon on Wed, Mar 3."),
                 broken(
                         Rule.DURATION,
                         moved("modules", rest.start(), rest.start(), "c1"),

@@ -54,7 +54,7 @@ class SerialPlannerTest {
         isPlaced("p", morning(1), morning(4));
         isPlaced("r", afternoon(4), morning(8));
         assertThat(why("p")).isEqualTo("It can start at once.");
-        assertThat(why("r")).isEqualTo("Sedge Hollow Dairy, posts comes first and ends on noon of Thu, Mar 4.");
+        assertThat(why("r")).isEqualTo("Sedge Hollow Dairy, posts comes first and ends at noon on Thu, Mar 4.");
     }
 
     @Test
@@ -130,7 +130,7 @@ class SerialPlannerTest {
                 .activity(branch.work("m", "h", "posts", "array", 3).with(new EquipmentNeed("post driver", 1)));
         isPlaced("r", morning(1), morning(2));
         isPlaced("m", afternoon(2), afternoon(3));
-        assertThat(why("m")).isEqualTo("The post driver is at Sedge Hollow Dairy, posts until noon of Tue, Mar 2.");
+        assertThat(why("m")).isEqualTo("The post driver is at Sedge Hollow Dairy, posts until noon on Tue, Mar 2.");
     }
 
     @Test
