@@ -12,6 +12,7 @@ import org.plumbrow.project.ProjectFacts;
  * Everything on the page of a day log.
  *
  * @param clock null before the power goes off or a reversal time is set
+ * @param reversedBecause why the work was reversed; empty when it was not, or before somebody has said why
  * @param now the step at which one stands; null when all is done or the work is being reversed
  */
 record DayLogSheet(
@@ -22,6 +23,7 @@ record DayLogSheet(
         @Nullable LogStep nextHold,
         List<StepView> steps,
         @Nullable ReversalView reversal,
+        String reversedBecause,
         List<String> warnings) {
 
     /**

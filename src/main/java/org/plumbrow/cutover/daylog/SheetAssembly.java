@@ -55,6 +55,7 @@ final class SheetAssembly {
                 current.isEmpty() ? null : state.nextHold().orElse(null),
                 new StepList(state, readings, planned, changeable, log.isClosed()).lines(current),
                 reversalView(),
+                state.reverseReason().orElse(""),
                 log.isClosed() ? List.of() : warnings());
     }
 

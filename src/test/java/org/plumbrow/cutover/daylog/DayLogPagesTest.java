@@ -41,12 +41,16 @@ class DayLogPagesTest {
     @Autowired
     CutoverFixture fixture;
 
+    @Autowired
+    org.plumbrow.cutover.OutagePlanning planning;
+
+    private Ground ground;
     private UUID project;
     private Visitor pm;
 
     @BeforeEach
     void aHomeOnTheMorningOfItsOutage() {
-        Ground ground = fixture.ground();
+        ground = fixture.ground();
         project = fixture.noticeGiven(ground, fixture.home(ground));
         pm = ground.branch().projectManager();
         clock.standAt("2027-03-26T12:00:00Z");
@@ -92,11 +96,15 @@ class DayLogPagesTest {
                 .hasStatus3xxRedirection();
     }
 
-    private void upToPowerOff() {
+    private void upToH1() {
         open();
         assertThat(post("/reversal-time", "neededBy", "12:30", "reason", "freezer"))
                 .hasStatus3xxRedirection();
         List.of("1", "2", "3").forEach(this::passes);
+    }
+
+    private void upToPowerOff() {
+        upToH1();
         signs("H1", "PERSON_IN_CHARGE", "Tamsin");
         signs("H1", "CUSTOMER", "Perrin Ash");
         passes("4");
@@ -259,12 +267,195 @@ class DayLogPagesTest {
     void beforeTheDayAndWithoutAnOutageThePageSaysSo() throws Exception {
         clock.standAt("2027-03-25T12:00:00Z");
         assertThat(page("").text()).contains("The outage is on Fri, Mar 26 (tomorrow), power off at 9:00 am.");
-        Ground ground = fixture.ground();
-        UUID other = fixture.home(ground);
+        Ground elsewhere = fixture.ground();
+        UUID other = fixture.home(elsewhere);
         var answer = mvc.get()
                 .uri("/projects/" + other + "/day-log")
-                .with(world.signedIn(ground.branch().projectManager()))
+                .with(world.signedIn(elsewhere.branch().projectManager()))
                 .exchange();
         assertThat(answer).bodyText().contains("No outage is booked at Alder Lane 12");
+    }
+
+    private String base() {
+        return "/projects/" + project + "/day-log";
+    }
+
+    private MvcTestResult getAs(Visitor visitor, String suffix) {
+        return mvc.get().uri(base() + suffix).with(world.signedIn(visitor)).exchange();
+    }
+
+    @Test
+    void theCrewsLeadIsLetInADesignerIsNotAndAnotherBranchFindsNothing() {
+        open();
+        assertThat(getAs(ground.branch().crewLead(), ""))
+                .hasStatusOk()
+                .bodyText()
+                .contains("href=\"/cutovers\"");
+        assertThat(getAs(ground.branch().designer(), "")).hasStatus(403);
+        assertThat(getAs(world.branch().projectManager(), "")).hasStatus(404);
+    }
+
+    @Test
+    void twoWhoOpenTheLogAtOnceHaveOneLog() throws Exception {
+        var pool = java.util.concurrent.Executors.newFixedThreadPool(2);
+        try {
+            java.util.concurrent.Callable<Integer> opening =
+                    () -> post("", "service", "SINGLE_PHASE_120_240", "personInCharge", "Tamsin")
+                            .getResponse()
+                            .getStatus();
+            for (var one : pool.invokeAll(List.of(opening, opening))) {
+                assertThat(one.get()).isEqualTo(302);
+            }
+        } finally {
+            pool.shutdown();
+        }
+        assertThat(page("").select("#others")).isEmpty();
+    }
+
+    @Test
+    void aReadingThatSomebodyChangedMeanwhileIsAnsweredWithBoth() throws Exception {
+        open();
+        passes("1");
+        post("/steps/2/readings", "r.A-N", "122", "seen.A-N", "");
+        MvcTestResult answer = post("/steps/2/done", "r.A-N", "119", "seen.A-N", "", "r.B-N", "121", "r.A-B", "242");
+        assertThat(answer).hasStatus(409);
+        Document both = Jsoup.parse(answer.getResponse().getContentAsString());
+        assertThat(both.select("#r-A-N-w").text())
+                .contains("Tamsin wrote 122 V")
+                .contains("you 119 V");
+        assertThat(both.select("#r-A-N").val()).isEqualTo("119");
+        assertThat(both.select("input[name=seen.A-N]").val()).isEqualTo("119");
+        assertThat(both.select(".steps").text())
+                .contains("Leg A to neutral: 122 V")
+                .contains("Leg A to neutral: 119 V");
+    }
+
+    @Test
+    void aCorrectionOfWhatSomebodyCorrectedMeanwhileShowsTheirsBesideYours() throws Exception {
+        open();
+        passes("1");
+        String change = page("").select(".steps a[href*=/entries/]").attr("href");
+        String suffix = change.substring(change.indexOf("/entries/"));
+        String seen = page(suffix).select("input[name=version]").val();
+        assertThat(post(suffix, "at", "07:55", "reason", "by the photo", "version", seen))
+                .hasStatus3xxRedirection();
+        MvcTestResult answer = post(suffix, "at", "07:50", "reason", "by my watch", "version", seen);
+        assertThat(answer).hasStatus(409);
+        Document conflict = Jsoup.parse(answer.getResponse().getContentAsString());
+        assertThat(conflict.select("input[name=at]").eachAttr("value")).containsExactly("07:55", "07:50");
+        String now = conflict.select("input[name=version]").val();
+        assertThat(post(suffix, "at", "07:50", "reason", "by my watch", "version", now))
+                .hasStatus3xxRedirection();
+        assertThat(page("").select(".steps li").first().text()).contains("7:50 am");
+    }
+
+    @Test
+    void theLatestReversalThatSomebodySetMeanwhileIsShownBesideYours() throws Exception {
+        open();
+        post("/reversal-time", "neededBy", "12:30", "reason", "freezer", "version", "0");
+        MvcTestResult answer = post("/reversal-time", "neededBy", "11:30", "reason", "guests", "version", "0");
+        assertThat(answer).hasStatus(409).bodyText().contains("Yours: guests").contains("Theirs: freezer");
+        assertThat(post("/reversal-time", "neededBy", "11:30", "reason", "guests", "version", "1"))
+                .hasStatus3xxRedirection();
+        assertThat(page("").text()).contains("The latest reversal is 10:45 am");
+    }
+
+    @Test
+    void everyWrongFieldOfThePageIsNamedAndKeepsWhatWasTyped() {
+        open();
+        MvcTestResult answer = post("/reversal-time", "neededBy", "", "reason", "", "undoMinutes", "half an hour");
+        assertThat(answer).hasStatus(422);
+        Document page = Jsoup.parse(body(answer));
+        assertThat(page.select(".wrong").eachAttr("id"))
+                .containsExactly("r-neededBy-w", "r-reason-w", "r-undoMinutes-w");
+        assertThat(page.select("#r-undoMinutes").val()).isEqualTo("half an hour");
+        assertThat(page.select("#r-reason").attr("aria-invalid")).isEqualTo("true");
+    }
+
+    @Test
+    void aRefusedSignatureKeepsNameAndTradeAndTheTimeStaysATime() {
+        upToH1();
+        signs("H1", "PERSON_IN_CHARGE", "Tamsin");
+        MvcTestResult answer = post("/holds/H1/sign", "part", "CUSTOMER", "name", "Tamsin", "trade", "owner");
+        assertThat(answer).hasStatus(422);
+        Document page = Jsoup.parse(body(answer));
+        assertThat(page.select("#r-name").val()).isEqualTo("Tamsin");
+        assertThat(page.select("#r-trade").val()).isEqualTo("owner");
+        assertThat(page.select("#r-at").val()).isEmpty();
+        assertThat(page.select("#r-name-w").text()).contains("each for themselves");
+    }
+
+    @Test
+    void theClockIsWrittenByTheServer() throws Exception {
+        upToPowerOff();
+        clock.pass(java.time.Duration.ofMinutes(47));
+        Document off = page("");
+        assertThat(off.select("#off").text()).isEqualTo("0:47");
+        assertThat(off.select("#left").text()).isEqualTo("2:26");
+        assertThat(off.select("#clock").attr("data-off")).isEqualTo("2027-03-26T12:32:00Z");
+        assertThat(off.select(".clock svg").attr("aria-label")).isEqualTo("8:32 am to 11:45 am: 47 minutes gone");
+    }
+
+    @Test
+    void theLogOfAReversedDayStaysToBeReadWhenAnotherWindowIsBooked() throws Exception {
+        upToPowerOff();
+        post("/reverse");
+        post("/power-on");
+        post("/reverse-reason", "reason", "A bolt sheared");
+        post("/close");
+        clock.standAt("2027-03-27T12:00:00Z");
+        world.as(
+                pm,
+                () -> assertThat(planning.book(
+                                project,
+                                new org.plumbrow.cutover.OutageChoice(
+                                        java.time.LocalDate.of(2027, 4, 16),
+                                        CutoverFixture.NINE,
+                                        90,
+                                        ground.crewId(),
+                                        null,
+                                        null)))
+                        .isEmpty());
+        Document fresh = page("");
+        assertThat(fresh.text()).contains("The outage is on Fri, Apr 16");
+        String old = fresh.select("#others ~ ul a").attr("href");
+        Document past = page(old.substring(base().length()));
+        assertThat(past.text()).contains("Why it was reversed: A bolt sheared").contains("not done");
+        assertThat(past.select("form")).isEmpty();
+        assertThat(past.select(".thumb, a[href*=/entries/]")).isEmpty();
+    }
+
+    @Test
+    void writtenUpLaterEachTimeIsAskedForAtItsField() throws Exception {
+        clock.standAt("2027-03-29T12:00:00Z");
+        open();
+        assertThat(page("").select("details:has(#r-at)").hasAttr("open")).isTrue();
+        MvcTestResult answer = post("/steps/1/done");
+        assertThat(answer).hasStatus(422);
+        assertThat(Jsoup.parse(body(answer)).select("#r-at-w").text())
+                .isEqualTo("This log tells of Fri, Mar 26. Write at what time it was.");
+        assertThat(post("/steps/1/done", "at", "08:20", "who", "Sil, electrician"))
+                .hasStatus3xxRedirection();
+        assertThat(page("").select(".steps li").first().text()).contains("8:20 am, Sil, electrician");
+    }
+
+    @Test
+    void nothingOnThePageSaysThatSomethingMayBeTouched() throws Exception {
+        upToPowerOff();
+        List.of("5", "6").forEach(this::passes);
+        signs("H2", "ELECTRICIAN", "Sil");
+        String text = page("").text();
+        assertThat(text.toLowerCase(java.util.Locale.ROOT))
+                .doesNotContain("safe")
+                .doesNotContain("may be worked on");
+        assertThat(text).contains("never says that equipment may be touched");
+    }
+
+    private static String body(MvcTestResult answer) {
+        try {
+            return answer.getResponse().getContentAsString();
+        } catch (java.io.UnsupportedEncodingException e) {
+            throw new IllegalStateException(e);
+        }
     }
 }
