@@ -57,6 +57,32 @@ class StepsTest {
     }
 
     @ParameterizedTest
+    @CsvFileSource(resources = TABLES + "perez.csv", useHeadersInDisplayName = true)
+    void lightOfThePerezSky(
+            double dni,
+            double dhi,
+            double zenith,
+            double sunAzimuth,
+            double tilt,
+            double azimuth,
+            double extraterrestrial,
+            int skyClass,
+            double circumsolar,
+            double isotropic,
+            double horizon) {
+        Plane plane = new Plane(tilt, azimuth);
+        double up = Math.cos(Math.toRadians(zenith));
+        double east = Math.sin(Math.toRadians(zenith)) * Math.sin(Math.toRadians(sunAzimuth));
+        double north = Math.sin(Math.toRadians(zenith)) * Math.cos(Math.toRadians(sunAzimuth));
+        PlaneLight light = SkyModel.PEREZ
+                .light(dni, dhi, extraterrestrial, up)
+                .on(plane, plane.cosineOfIncidence(up, east, north), 0);
+        assertThat(light.circumsolar()).as("class %d", skyClass).isCloseTo(circumsolar, within(0.00001));
+        assertThat(light.isotropic()).isCloseTo(isotropic, within(0.00001));
+        assertThat(light.horizon()).isCloseTo(horizon, within(0.00001));
+    }
+
+    @ParameterizedTest
     @CsvFileSource(resources = TABLES + "iam.csv", useHeadersInDisplayName = true)
     void whatTheGlassLetsThrough(double aoi, double ashrae, double physical) {
         double cosine = aoi >= 90 ? Math.min(0, Math.cos(Math.toRadians(aoi))) : Math.cos(Math.toRadians(aoi));
