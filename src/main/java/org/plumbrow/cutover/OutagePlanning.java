@@ -135,8 +135,9 @@ public class OutagePlanning {
         if (isNoReason(reason)) {
             return List.of(new Refusal("reason", "Write why the outage moves, 1 to 300 characters."));
         }
-        if (window.facts().powerOffAt() != null && window.facts().powerOnAt() == null) {
-            return List.of(Refusal.ofForm("The power is off right now. Reverse in the day log instead."));
+        if (window.facts().powerOffAt() != null) {
+            return List.of(
+                    Refusal.ofForm("The power was switched off for this window. Reverse in the day log instead."));
         }
         List<Refusal> against = WindowRules.against(finder.asking(project), to);
         if (against.isEmpty()) {

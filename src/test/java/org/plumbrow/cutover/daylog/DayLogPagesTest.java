@@ -142,7 +142,7 @@ class DayLogPagesTest {
     void theLogIsAlwaysLightUnlessItIsDimmed() throws Exception {
         open();
         assertThat(page("").select("html").hasClass("day")).isTrue();
-        assertThat(page("?night=true").select("html").hasClass("day")).isFalse();
+        assertThat(page("?night=true").select("html").hasClass("night")).isTrue();
     }
 
     @Test
