@@ -6,6 +6,7 @@ import java.sql.Timestamp;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.calc.duration.Milestone;
+import org.plumbrow.project.Stage;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -85,6 +87,31 @@ public class PublishedPlan {
                 .param(
                         "codes",
                         milestone.codes().stream().map(ActivityCode::name).toList())
+                .query((row, n) -> Optional.ofNullable((Integer) row.getObject(1)))
+                .single()
+                .map(number -> HalfDayNumber.at(number).date());
+    }
+
+    /**
+     * The day on which the plan needs a stage to be reached: the last of its work that is not done yet; where all is
+     * done, the first work of the stages behind it.
+     */
+    public Optional<LocalDate> needed(UUID projectId, Stage stage) {
+        List<String> later = Arrays.stream(Stage.values())
+                .filter(other -> other.compareTo(stage) > 0)
+                .map(Stage::name)
+                .toList();
+        return jdbc.sql("""
+                select coalesce(max(p.finish_half_day) filter (where a.stage = :stage),
+                                min(p.start_half_day) filter (where a.stage in (:later)))
+                  from plan
+                  join planned_activity p on p.plan_id = plan.id
+                  join activity a on a.id = p.activity_id
+                 where plan.state = 'PUBLISHED' and p.project_id = :project and not a.dropped and a.finished_on is null
+                """)
+                .param("stage", stage.name())
+                .param("later", later.isEmpty() ? List.of("") : later)
+                .param("project", projectId)
                 .query((row, n) -> Optional.ofNullable((Integer) row.getObject(1)))
                 .single()
                 .map(number -> HalfDayNumber.at(number).date());

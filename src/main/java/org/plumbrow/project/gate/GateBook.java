@@ -17,12 +17,14 @@ import org.springframework.stereotype.Component;
 @Component
 class GateBook {
 
+    private final GateDays days;
     private final GateTemplates templates;
     private final AnswerRows answers;
     private final GateRules rules;
     private final PassageRows passages;
 
-    GateBook(GateTemplates templates, AnswerRows answers, GateRules rules, PassageRows passages) {
+    GateBook(GateTemplates templates, AnswerRows answers, GateRules rules, PassageRows passages, GateDays days) {
+        this.days = days;
         this.templates = templates;
         this.answers = answers;
         this.rules = rules;
@@ -39,23 +41,30 @@ class GateBook {
         Map<String, PassageRows.Found> found =
                 to.isReachedAt(facts.stage()) ? passages.newest(facts.id(), to) : Map.of();
         GateLook look = new GateLook(facts);
+        LocalDate due = to.isReachedAt(facts.stage())
+                ? null
+                : days.neededBy(facts.id(), to).orElse(null);
         List<ItemView> items = new ArrayList<>();
         for (AskedItem item : GateTemplates.of(to, asked)) {
             AnswerRow answer = answered.remove(item.code());
-            view(look, item, answer, found.get(item.code())).ifPresent(items::add);
+            view(look, item, answer, found.get(item.code()), due).ifPresent(items::add);
         }
         // What was answered before the branch switched the item off stays to be seen, and keeps nothing shut.
         for (AnswerRow gone : answered.values()) {
             AskedItem item = gone.asked();
             if (item != null && gone.isAnswered()) {
-                view(look, notRequired(item), gone, found.get(item.code())).ifPresent(items::add);
+                view(look, notRequired(item), gone, found.get(item.code()), due).ifPresent(items::add);
             }
         }
-        return new GateView(facts.id(), facts.branchId(), to, facts.stage(), facts.standing(), List.copyOf(items));
+        return new GateView(facts.id(), facts.branchId(), to, facts.stage(), facts.standing(), due, List.copyOf(items));
     }
 
     private Optional<ItemView> view(
-            GateLook look, AskedItem now, @Nullable AnswerRow kept, PassageRows.@Nullable Found found) {
+            GateLook look,
+            AskedItem now,
+            @Nullable AnswerRow kept,
+            PassageRows.@Nullable Found found,
+            @Nullable LocalDate due) {
         ProjectFacts facts = look.project();
         AnswerRow answer = kept == null ? AnswerRow.none(Ids.next()) : kept;
         Condition.Applies applies = now.condition().to(facts);
@@ -79,7 +88,12 @@ class GateBook {
                 finding,
                 kept == null ? null : answerView(answer),
                 who(facts, now, answer),
-                answer.promisedOn()));
+                verdict.state().isSatisfied() ? null : by(answer, due)));
+    }
+
+    /** The day that somebody outside named, else the day on which the plan needs it. */
+    private static @Nullable LocalDate by(AnswerRow answer, @Nullable LocalDate due) {
+        return answer.promisedOn() == null ? due : answer.promisedOn();
     }
 
     /** The words, unit and limits that were asked when it was answered; hint, condition and duty as they are now. */

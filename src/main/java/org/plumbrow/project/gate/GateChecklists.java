@@ -7,7 +7,6 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.ChangeLog;
 import org.plumbrow.branch.Written;
-import org.plumbrow.database.BackgroundTasks;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.Stage;
 import org.plumbrow.web.Access;
@@ -27,13 +26,13 @@ public class GateChecklists {
 
     private final GateTemplates templates;
     private final ChangeLog log;
-    private final BackgroundTasks tasks;
+    private final Gates gates;
     private final Access access;
 
-    GateChecklists(GateTemplates templates, ChangeLog log, BackgroundTasks tasks, Access access) {
+    GateChecklists(GateTemplates templates, ChangeLog log, Gates gates, Access access) {
         this.templates = templates;
         this.log = log;
-        this.tasks = tasks;
+        this.gates = gates;
         this.access = access;
     }
 
@@ -131,7 +130,7 @@ public class GateChecklists {
                     thing(before.asked()),
                     Choice.of(before).written(),
                     kept.written());
-            lookAgain(branchId);
+            gates.lookAgainAtBranch(branchId);
         }
         return no;
     }
@@ -152,7 +151,7 @@ public class GateChecklists {
                     : ", at: " + item.condition().words();
             String added = "Added to the gate to " + GateBook.label(stage);
             log.happened(branchId, access.actor(), thing(item), added, "", AnswerKind.write(kinds) + where);
-            lookAgain(branchId);
+            gates.lookAgainAtBranch(branchId);
         }
         return no;
     }
@@ -210,10 +209,6 @@ public class GateChecklists {
 
     private static String thing(AskedItem item) {
         return "gate item " + item.words();
-    }
-
-    private void lookAgain(UUID branchId) {
-        tasks.soon(LookAgain.AT_A_BRANCH.instance(branchId.toString()).build());
     }
 
     private UUID branch() {

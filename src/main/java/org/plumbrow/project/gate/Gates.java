@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import org.plumbrow.database.BackgroundTasks;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectOutlook;
@@ -24,8 +25,10 @@ public class Gates {
     private final Projects projects;
     private final ProjectOutlook outlook;
     private final GateRoles roles;
+    private final BackgroundTasks tasks;
 
-    Gates(GateBook book, Projects projects, ProjectOutlook outlook, GateRoles roles) {
+    Gates(GateBook book, Projects projects, ProjectOutlook outlook, GateRoles roles, BackgroundTasks tasks) {
+        this.tasks = tasks;
         this.book = book;
         this.projects = projects;
         this.outlook = outlook;
@@ -110,6 +113,12 @@ public class Gates {
         tell(projects.factsUnchecked(projectId), this::next);
     }
 
+    /** As {@link #lookAgain(UUID)} for all projects of a branch, in the background. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void lookAgainAtBranch(UUID branchId) {
+        tasks.soon(LookAgain.at(branchId));
+    }
+
     /** As {@link #lookAgain(UUID)} for whoever has read the project and what its branch asks already. */
     void lookAgain(ProjectFacts facts, List<AskedItem> asked) {
         tell(facts, project -> Stage.after(project.stage()).map(to -> book.open(project, to, asked)));
@@ -126,7 +135,7 @@ public class Gates {
         int blocking = (int) gate.items().stream().filter(ItemView::blocks).count();
         if (missing.isEmpty()) {
             String pass = "Pass the gate to " + GateBook.label(gate.to()) + ".";
-            return new AtTheGate(0, blocking, manager(facts), pass, null);
+            return new AtTheGate(0, blocking, manager(facts), pass, gate.due());
         }
         ItemView first = missing.get(0);
         return new AtTheGate(

@@ -13,11 +13,13 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -99,6 +101,21 @@ class PublishingTest {
                 .anySatisfy(line -> assertThat(line)
                         .startsWith("Plan " + number + " published: cutover ")
                         .contains("→ Mon, May 10, 2027"));
+    }
+
+    @Test
+    void whoActsAtTheNextGateActsUntilThePublishedPlanNeedsIt() {
+        LocalDate needed =
+                inBranch(() -> published.needed(first, Stage.INSTALLED)).orElseThrow();
+        assertThat(needed)
+                .as("the inspection is the last of what stands before the gate to installed")
+                .isEqualTo(inBranch(() -> published.of(first, ActivityCode.INSPECTION))
+                        .orElseThrow()
+                        .finish()
+                        .date());
+        assertThat(page("/projects/" + first + "/gates/installed")).bodyText().contains(DayWords.of(needed));
+        Awaitility.await()
+                .untilAsserted(() -> assertThat(page("/projects")).bodyText().contains(DayWords.of(needed)));
     }
 
     @Test
