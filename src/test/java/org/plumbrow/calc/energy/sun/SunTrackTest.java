@@ -19,8 +19,27 @@ class SunTrackTest {
         int hour = HourOfYear.of(3, 21, 10);
         var sun = SunPosition.at(ZonedDateTime.of(2023, 3, 21, 9, 30, 0, 0, ZoneOffset.ofHours(-6)), chicago);
         SunTrack track = SunTrack.over(chicago);
-        assertThat(track.apparentZenithDeg(hour)).isCloseTo(sun.apparentZenithDeg(), within(1e-9));
-        assertThat(track.azimuthDeg(hour)).isCloseTo(sun.azimuthDeg(), within(1e-9));
+        assertThat(track.apparentZenithDeg(hour)).isCloseTo(sun.apparentZenithDeg(), within(0.0003));
+        assertThat(track.azimuthDeg(hour)).isCloseTo(sun.azimuthDeg(), within(0.0005));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"41.98,-87.92,-6", "-33.9,18.6,2", "0,36.8,3", "23.44,72.9,5.5", "-77,166,12", "89.9,0,0"})
+    void everyHourOfTheYearAgreesWithTheLongAlgorithm(double latitude, double longitude, double utcOffset) {
+        Place place = new Place(latitude, longitude, 300, utcOffset);
+        SunTrack track = SunTrack.over(place);
+        ZonedDateTime first =
+                ZonedDateTime.of(2023, 1, 1, 0, 30, 0, 0, ZoneOffset.UTC).minusMinutes(Math.round(utcOffset * 60));
+        double furthest = 0;
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            var there = AnchoredSun.Vector.to(SunPosition.at(first.plusHours(hour), place));
+            double zenith = Math.toRadians(track.trueZenithDeg(hour));
+            double azimuth = Math.toRadians(track.azimuthDeg(hour));
+            var here = new AnchoredSun.Vector(
+                    Math.sin(zenith) * Math.sin(azimuth), Math.sin(zenith) * Math.cos(azimuth), Math.cos(zenith));
+            furthest = Math.max(furthest, Math.sqrt(there.minus(here).dot(there.minus(here))));
+        }
+        assertThat(Math.toDegrees(furthest)).isLessThan(0.0003);
     }
 
     @ParameterizedTest
