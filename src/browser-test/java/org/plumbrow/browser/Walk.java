@@ -62,7 +62,7 @@ final class Walk {
     private final Seen seen;
     private final int perRoute;
     private final Page page;
-    private boolean endedLinks;
+    private boolean alone;
     private final Map<String, Integer> opened = new HashMap<>();
     private final Set<String> queued = new HashSet<>();
     private final Deque<String> toVisit = new ArrayDeque<>();
@@ -76,17 +76,18 @@ final class Walk {
         this.perRoute = perRoute;
         this.page = browser.newPage();
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error") || message.type().equals("warning")) {
+            boolean asExpected = alone && message.text().contains("with a status of 4");
+            if (!asExpected && (message.type().equals("error") || message.type().equals("warning"))) {
                 found(page.url(), "console: " + message.text());
             }
         });
         page.onPageError(error -> found(page.url(), "script: " + error));
     }
 
-    /** A private link that has ended is a page too. */
-    Walk orEndedLinks() {
-        endedLinks = true;
-        return this;
+    /** One page, not what it links to; a private link that has ended is a page too, and so is one that asks for more. */
+    void alone(String address) {
+        alone = true;
+        from(address);
     }
 
     void from(String... starts) {
@@ -117,7 +118,7 @@ final class Walk {
             queue(answer.headers().get("location"), address);
             return;
         }
-        if (answer.status() >= 400 && !(endedLinks && answer.status() == 404)) {
+        if (answer.status() >= 400 && !(alone && (answer.status() == 404 || answer.status() == 422))) {
             found(address, "answered " + answer.status());
             return;
         }
@@ -125,7 +126,9 @@ final class Walk {
         if (answer.headers().getOrDefault("content-type", "").startsWith("text/html")) {
             Document html = Jsoup.parse(answer.text());
             html.select("[style]").forEach(styled -> found(address, "inline style: " + styled.outerHtml()));
-            html.select("a[href]").forEach(link -> queue(link.attr("href"), address));
+            if (!alone) {
+                html.select("a[href]").forEach(link -> queue(link.attr("href"), address));
+            }
             boolean first = seen.lookedAt.add(route);
             if (seen.isNew(route, html)) {
                 look(address, route, first);
