@@ -34,6 +34,21 @@ class DemoTest {
         return seen(() -> jdbc.sql(sql).query(String.class).list());
     }
 
+    @Autowired
+    DemoSignIn signIn;
+
+    @Test
+    void theConsoleSaysWhoCanBeSignedInAsAndWithWhat() {
+        assertThat(String.join(" ", signIn.lines()))
+                .contains(
+                        "maren@quillback.example (firm owner)",
+                        "ines@quillback.example (branch manager)",
+                        "tamsin@quillback.example (project manager)",
+                        "odo@quillback.example (designer)",
+                        "jory@quillback.example (crew lead)",
+                        "Their password: " + LoadedDemo.PASSWORD);
+    }
+
     @Test
     void aboutFortyProjectsStandInEveryStage() {
         assertThat(texts("select coalesce(stage, 'new') from project")).hasSizeBetween(38, 44);
