@@ -93,24 +93,25 @@ public class PublishedPlan {
     }
 
     /**
-     * The day on which the plan needs a stage to be reached: the last of its work that is not done yet; where all is
-     * done, the first work of the stages behind it.
+     * The day on which the plan needs a stage to be reached: that of the last work of the stage which is not done yet, or
+     * of a later stage that the plan has ready before, as gates are passed one after the other.
      */
     public Optional<LocalDate> needed(UUID projectId, Stage stage) {
-        List<String> later = Arrays.stream(Stage.values())
-                .filter(other -> other.compareTo(stage) > 0)
+        List<String> fromThere = Arrays.stream(Stage.values())
+                .filter(other -> other.compareTo(stage) >= 0)
                 .map(Stage::name)
                 .toList();
         return jdbc.sql("""
-                select coalesce(max(p.finish_half_day) filter (where a.stage = :stage),
-                                min(p.start_half_day) filter (where a.stage in (:later)))
-                  from plan
-                  join planned_activity p on p.plan_id = plan.id
-                  join activity a on a.id = p.activity_id
-                 where plan.state = 'PUBLISHED' and p.project_id = :project and not a.dropped and a.finished_on is null
+                select min(stage.ready) from (
+                    select max(p.finish_half_day) as ready
+                      from plan
+                      join planned_activity p on p.plan_id = plan.id
+                      join activity a on a.id = p.activity_id
+                     where plan.state = 'PUBLISHED' and p.project_id = :project and not a.dropped
+                       and a.finished_on is null and a.stage in (:stages)
+                     group by a.stage) stage
                 """)
-                .param("stage", stage.name())
-                .param("later", later.isEmpty() ? List.of("") : later)
+                .param("stages", fromThere)
                 .param("project", projectId)
                 .query((row, n) -> Optional.ofNullable((Integer) row.getObject(1)))
                 .single()

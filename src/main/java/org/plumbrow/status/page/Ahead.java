@@ -48,6 +48,7 @@ record Ahead(Map<Stage, LocalDate> byStage, boolean told, boolean building, Opti
                 finish(plan, codes).filter(day -> !day.isBefore(today)).ifPresent(day -> byStage.put(stage, day)));
         Optional<LocalDate> toldDay = told.map(OutageFacts::day).filter(day -> !day.isBefore(today));
         toldDay.ifPresent(day -> byStage.put(Stage.CUTOVER, day));
+        oneAfterTheOther(byStage);
         Optional<LocalDate> from = plan.stream()
                 .filter(row -> BUILDING.contains(row.code()))
                 .map(row -> row.start().date())
@@ -55,6 +56,16 @@ record Ahead(Map<Stage, LocalDate> byStage, boolean told, boolean building, Opti
         boolean begun = plan.stream().anyMatch(row -> BUILDING.contains(row.code()) && row.isDone())
                 || from.filter(day -> !day.isAfter(today)).isPresent();
         return new Ahead(byStage, toldDay.isPresent(), begun, from.filter(day -> day.isAfter(today)));
+    }
+
+    /** Crews may still work on the ground when the power is switched over; to a customer stages follow each other. */
+    private static void oneAfterTheOther(Map<Stage, LocalDate> byStage) {
+        LocalDate next = LocalDate.MAX;
+        for (int i = Stage.values().length - 1; i >= 0; i--) {
+            LocalDate own = byStage.getOrDefault(Stage.values()[i], LocalDate.MAX);
+            next = own.isBefore(next) ? own : next;
+            byStage.replace(Stage.values()[i], next);
+        }
     }
 
     private static Optional<LocalDate> finish(List<PlannedDates> plan, Set<ActivityCode> codes) {

@@ -108,8 +108,13 @@ class PublishingTest {
         LocalDate needed =
                 inBranch(() -> published.needed(first, Stage.INSTALLED)).orElseThrow();
         assertThat(needed)
-                .as("the inspection is the last of what stands before the gate to installed")
-                .isEqualTo(inBranch(() -> published.of(first, ActivityCode.INSPECTION))
+                .as("the last inspection is planned later, but the gate stands before that to the cutover")
+                .isEqualTo(inBranch(() -> published.of(first, ActivityCode.CUTOVER))
+                        .orElseThrow()
+                        .finish()
+                        .date());
+        assertThat(inBranch(() -> published.needed(first, Stage.COMMISSIONED)))
+                .contains(inBranch(() -> published.of(first, ActivityCode.HAND_OVER))
                         .orElseThrow()
                         .finish()
                         .date());
