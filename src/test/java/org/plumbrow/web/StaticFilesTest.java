@@ -2,6 +2,7 @@ package org.plumbrow.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
@@ -9,7 +10,11 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestWorld;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.CacheControl;
+import org.springframework.http.server.PathContainer;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.web.servlet.resource.ResourceUrlProvider;
+import org.springframework.web.util.pattern.PathPattern;
+import org.springframework.web.util.pattern.PathPatternParser;
 
 /** Files of the pages carry a version in their name, and nothing else is looked for among them. */
 @PlumbrowTest
@@ -20,6 +25,9 @@ class StaticFilesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    ResourceUrlProvider files;
 
     private String page() throws Exception {
         return mvc.get()
@@ -40,6 +48,17 @@ class StaticFilesTest {
                 .hasContentType("text/css")
                 .hasHeader(
                         "Cache-Control", CacheControl.maxAge(1, TimeUnit.HOURS).getHeaderValue());
+    }
+
+    @Test
+    void aLinkToAPageIsNotLookedForAmongTheFiles() {
+        PathContainer page = PathContainer.parsePath("/projects/7/gates/signed");
+        PathContainer file = PathContainer.parsePath("/plumbrow.css");
+        List<PathPattern> served = files.getHandlerMap().keySet().stream()
+                .map(PathPatternParser.defaultInstance::parse)
+                .toList();
+        assertThat(served).noneMatch(pattern -> pattern.matches(page));
+        assertThat(served).anyMatch(pattern -> pattern.matches(file));
     }
 
     @Test

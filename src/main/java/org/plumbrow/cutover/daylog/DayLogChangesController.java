@@ -1,7 +1,6 @@
 package org.plumbrow.cutover.daylog;
 
 import jakarta.servlet.http.HttpServletResponse;
-import jakarta.servlet.http.HttpSession;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -14,7 +13,6 @@ import org.plumbrow.web.Conflict;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -39,16 +37,6 @@ class DayLogChangesController {
         this.changes = changes;
         this.photos = photos;
         this.reversal = reversal;
-    }
-
-    @ModelAttribute("night")
-    boolean night(HttpSession session) {
-        return DimLight.isOn(session);
-    }
-
-    @ModelAttribute("reversing")
-    boolean reversing() {
-        return false;
     }
 
     @PostMapping("/projects/{projectId}/day-log/steps/{logStep}/photo")
@@ -122,30 +110,25 @@ class DayLogChangesController {
                         "/projects/" + projectId + "/day-log/reversal-time",
                         sheet.reversalTimes(),
                         List.of(
-                                row(
+                                LogPages.beside(
                                         "The loads must run again by",
                                         "neededBy",
                                         latest.neededBy().toLocalTime(),
                                         all),
-                                row(
+                                LogPages.beside(
                                         "What needs the power by then",
                                         "reason",
                                         theirs.time().why(),
                                         all),
-                                row("Minutes to undo and close again", "undoMinutes", latest.undoMinutes(), all),
-                                row(
+                                LogPages.beside(
+                                        "Minutes to undo and close again", "undoMinutes", latest.undoMinutes(), all),
+                                LogPages.beside(
                                         "Minutes to bring the loads back",
                                         "bringBackMinutes",
                                         latest.bringBackMinutes(),
                                         all),
-                                row("Minutes of reserve", "reserveMinutes", latest.reserveMinutes(), all)))
+                                LogPages.beside("Minutes of reserve", "reserveMinutes", latest.reserveMinutes(), all)))
                 .show(reply.model());
-    }
-
-    /** What was left empty is theirs. */
-    private static Conflict.Row row(String label, String field, Object theirs, Map<String, String> yours) {
-        String typed = yours.getOrDefault(field, "");
-        return new Conflict.Row(label, field, theirs.toString(), typed.isBlank() ? theirs.toString() : typed);
     }
 
     /** Empty is the usual; what is no whole number lies outside every limit. */

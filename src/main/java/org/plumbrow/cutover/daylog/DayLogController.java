@@ -16,13 +16,11 @@ import org.plumbrow.cutover.daylog.LogPen.Said;
 import org.plumbrow.project.ProjectPage;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
-import org.plumbrow.web.Option;
 import org.plumbrow.web.Refusal;
 import org.springframework.context.annotation.Bean;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -55,24 +53,6 @@ class DayLogController {
     @Bean
     static ProjectPage dayLogPage() {
         return new ProjectPage(ORDER, "cutover.page.daylog", "/day-log", May.RUN_CUTOVER);
-    }
-
-    @ModelAttribute("night")
-    boolean night(HttpSession session) {
-        return DimLight.isOn(session);
-    }
-
-    /** The first of the two taps that reverse. */
-    @ModelAttribute("reversing")
-    boolean reversing(@RequestParam Map<String, String> all) {
-        return all.containsKey("reverse");
-    }
-
-    @ModelAttribute("services")
-    List<Option> services() {
-        return Arrays.stream(Service.values())
-                .map(service -> new Option(service.name(), service.words()))
-                .toList();
     }
 
     @GetMapping("/projects/{projectId}/day-log")

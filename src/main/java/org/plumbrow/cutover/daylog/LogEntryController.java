@@ -1,7 +1,6 @@
 package org.plumbrow.cutover.daylog;
 
 import jakarta.servlet.http.HttpServletResponse;
-import jakarta.servlet.http.HttpSession;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -18,7 +17,6 @@ import org.plumbrow.web.Conflict;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -38,16 +36,6 @@ class LogEntryController {
         this.pages = pages;
         this.changes = changes;
         this.pen = pen;
-    }
-
-    @ModelAttribute("night")
-    boolean night(HttpSession session) {
-        return DimLight.isOn(session);
-    }
-
-    @ModelAttribute("reversing")
-    boolean reversing() {
-        return false;
     }
 
     @GetMapping("/projects/{projectId}/day-log/entries/{entryId}")
@@ -131,15 +119,9 @@ class LogEntryController {
                         "/projects/" + projectId + "/day-log/entries/" + entryId,
                         theirs.changes(),
                         List.of(
-                                row("Time", "at", at, yours),
-                                row("Value", "value", theirs.value(), yours),
-                                row("Why", "reason", theirs.reason(), yours)))
+                                LogPages.beside("Time", "at", at, yours),
+                                LogPages.beside("Value", "value", theirs.value(), yours),
+                                LogPages.beside("Why", "reason", theirs.reason(), yours)))
                 .show(model);
-    }
-
-    /** What was left empty is theirs. */
-    private static Conflict.Row row(String label, String field, String theirs, Map<String, String> yours) {
-        String typed = yours.getOrDefault(field, "").strip();
-        return new Conflict.Row(label, field, theirs, typed.isEmpty() ? theirs : typed);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.calc.outage.ClockWords;
 import org.plumbrow.calc.outage.SupplyRestored;
 import org.plumbrow.cutover.Outages;
 import org.plumbrow.project.ProjectFacts;

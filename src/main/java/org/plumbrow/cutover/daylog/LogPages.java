@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.plumbrow.cutover.daylog.DayLogReading.Typed;
 import org.plumbrow.cutover.daylog.LogPen.Said;
 import org.plumbrow.database.Ids;
+import org.plumbrow.web.Conflict;
 import org.plumbrow.web.Flash;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
@@ -71,6 +72,12 @@ class LogPages {
     /** The sheet that was shown. */
     static DayLogSheet sheet(Model model) {
         return (DayLogSheet) Objects.requireNonNull(model.getAttribute("sheet"));
+    }
+
+    /** A field of theirs beside yours; what you left empty is theirs. */
+    static Conflict.Row beside(String label, String field, Object theirs, Map<String, String> yours) {
+        String typed = yours.getOrDefault(field, "").strip();
+        return new Conflict.Row(label, field, theirs.toString(), typed.isEmpty() ? theirs.toString() : typed);
     }
 
     static String stored(Said said, Reply reply) {

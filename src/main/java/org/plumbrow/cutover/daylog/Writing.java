@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.outage.ClockWords;
 import org.plumbrow.web.Actor;
 import org.plumbrow.web.Refusal;
 
@@ -89,7 +90,7 @@ final class Writing {
     }
 
     String clock(Instant at) {
-        return ClockWords.of(at, moment.zone());
+        return ClockWords.of(at.atZone(moment.zone()).toLocalTime());
     }
 
     /** @param who who did it; empty for the person who writes */

@@ -19,6 +19,7 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
 import org.plumbrow.TestWorld;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.calc.outage.ClockWords;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.OutageFacts;
@@ -343,7 +344,8 @@ class DayLogBookTest {
                 .filter(entry -> quantity.equals(entry.quantity()))
                 .findFirst()
                 .orElseThrow();
-        return ClockWords.of(first.storedAt(), java.time.ZoneId.of("America/New_York"));
+        return ClockWords.of(
+                first.storedAt().atZone(java.time.ZoneId.of("America/New_York")).toLocalTime());
     }
 
     @Test

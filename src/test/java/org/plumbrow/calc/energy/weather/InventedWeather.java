@@ -68,7 +68,7 @@ public final class InventedWeather {
 
     static List<String> epw(WeatherYear year) {
         List<String> lines = new ArrayList<>(List.of(
-                "LOCATION,\"SOMEWHERE, TOWN\",XX,XXX,made,000000,%s,%s,%s,%s"
+                "LOCATION,\"SOMEWHERE, TOWN\",-,-,made,000000,%s,%s,%s,%s"
                         .formatted(
                                 year.place().latitudeDeg(),
                                 year.place().longitudeDeg(),
