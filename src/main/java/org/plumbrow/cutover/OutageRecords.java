@@ -69,25 +69,20 @@ public class OutageRecords {
 
     /** The utility was told outside the outbox: by its portal, by letter. */
     public Optional<Refusal> utilityTold(UUID projectId, LocalDate on, String how) {
-        return told(projectId, on, how, "utilityHow", OutageWindow::tellUtility, true);
+        return told(projectId, on, how, OutageWindow::tellUtility, true);
     }
 
     /** The customer was told outside the outbox: by telephone, in person. */
     public Optional<Refusal> customerTold(UUID projectId, LocalDate on, String how) {
-        return told(projectId, on, how, "customerHow", OutageWindow::tellCustomer, false);
+        return told(projectId, on, how, OutageWindow::tellCustomer, false);
     }
 
     private Optional<Refusal> told(
-            UUID projectId,
-            LocalDate on,
-            String how,
-            String field,
-            BiConsumer<OutageWindow, Told> tell,
-            boolean utility) {
+            UUID projectId, LocalDate on, String how, BiConsumer<OutageWindow, Told> tell, boolean utility) {
         OutageWindow window = announced(projectId);
         Instant now = clock.instant();
         if (how.isBlank() || how.strip().length() > MOST_HOW) {
-            return Optional.of(new Refusal(field, "Write how, for example: through the portal, by telephone."));
+            return Optional.of(new Refusal("how", "Write how, for example: through the portal, by telephone."));
         }
         var zone = access.visitor()
                 .branch(window.facts().branchId())
@@ -95,7 +90,10 @@ public class OutageRecords {
                 .zone();
         LocalDate today = LocalDate.ofInstant(now, zone);
         if (on.isAfter(today)) {
-            return Optional.of(new Refusal(field, "That day is still to come. Write the day on which it left."));
+            return Optional.of(new Refusal("toldOn", "That day is still to come. Write the day on which it left."));
+        }
+        if (on.isBefore(today.minusYears(1))) {
+            return Optional.of(new Refusal("toldOn", "That day is more than a year ago. Look at the year."));
         }
         Instant at = on.equals(today) ? now : on.atTime(12, 0).atZone(zone).toInstant();
         tell.accept(window, new Told(at, how.strip()));

@@ -201,16 +201,8 @@ class OutageRecordsController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes next) {
-        outside(errors, "meters", form.meters(), 1, 12, "Write how many meters are opened, 1 to 12.");
-        outside(
-                errors,
-                "plannedMinutes",
-                form.plannedMinutes(),
-                15,
-                720,
-                "Write the minutes as a whole number from 15 to 720.");
-        if (form.content().readyAfter().length() > MOST_AFTER) {
-            errors.rejectValue("readyAfter", "refused", "120 characters fit; write it shorter.");
+        if (!errors.hasErrors()) {
+            limits(form, errors);
         }
         return saving.of(errors, response, () -> workPage(projectId, model))
                 .make(
@@ -225,6 +217,20 @@ class OutageRecordsController {
                         model,
                         () -> fields(form),
                         () -> theirs(projectId));
+    }
+
+    private static void limits(WorkForm form, BindingResult errors) {
+        outside(errors, "meters", form.meters(), 1, 12, "Write how many meters are opened, 1 to 12.");
+        outside(
+                errors,
+                "plannedMinutes",
+                form.plannedMinutes(),
+                15,
+                720,
+                "Write the minutes as a whole number from 15 to 720.");
+        if (form.content().readyAfter().length() > MOST_AFTER) {
+            errors.rejectValue("readyAfter", "refused", "120 characters fit; write it shorter.");
+        }
     }
 
     private static void outside(

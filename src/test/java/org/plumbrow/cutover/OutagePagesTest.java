@@ -3,6 +3,7 @@ package org.plumbrow.cutover;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
+import java.util.List;
 import java.util.UUID;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -227,6 +228,30 @@ class OutagePagesTest {
         Document page = page(get("/outage"));
         assertThat(page.text()).contains("VE-77").contains("through the portal").contains("agrees to the day");
         assertThat(page.text()).doesNotContain("has not confirmed");
+    }
+
+    @Test
+    void whatWasTypedOfTellingAndOfTheWorkIsStillThereWhenItIsRefused() throws Exception {
+        fixture.booked(ground, project);
+        String tooLong = "by letter and ".repeat(40);
+        for (String whom : List.of("utility", "customer")) {
+            assertThat(post("/outage/" + whom, "how", tooLong, "toldOn", "2027-03-01"))
+                    .hasStatus(422)
+                    .bodyText()
+                    .contains("Write how, for example", tooLong.strip());
+            assertThat(post("/outage/" + whom, "how", "by letter", "toldOn", "2027-03-02"))
+                    .hasStatus(422)
+                    .bodyText()
+                    .contains("That day is still to come.", "by letter");
+            assertThat(post("/outage/" + whom, "how", "by letter", "toldOn", "1850-01-01"))
+                    .hasStatus(422)
+                    .bodyText()
+                    .contains("That day is more than a year ago.", "1850-01-01");
+        }
+        assertThat(post("/outage/work", "meters", "two", "plannedMinutes", "90", "version", "0"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Write how many meters are opened, 1 to 12.", "value=\"two\"", "value=\"90\"");
     }
 
     @Test

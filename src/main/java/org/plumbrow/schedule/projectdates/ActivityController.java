@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectTitles;
@@ -49,7 +48,7 @@ class ActivityController {
 
     @GetMapping
     String show(@PathVariable UUID projectId, @PathVariable String activityKey, Model model) {
-        fill(projectId, activityKey, model, null, null);
+        fill(projectId, activityKey, model);
         return PAGE;
     }
 
@@ -63,10 +62,10 @@ class ActivityController {
             Model model,
             HttpServletResponse response) {
         projectAccess.require(projectId, May.CHANGE_PLAN);
-        if (fix.day() == null && !errors.hasFieldErrors("day")) {
+        if (!errors.hasErrors() && fix.day() == null) {
             errors.rejectValue("day", "refused", "Choose the day on which it should start.");
         }
-        fill(projectId, activityKey, model, null, fix);
+        fill(projectId, activityKey, model);
         if (errors.hasErrors()) {
             response.setStatus(422);
             return PAGE;
@@ -156,7 +155,7 @@ class ActivityController {
             return BACK;
         }
         response.setStatus(422);
-        fill(projectId, activityKey, model, model.getAttribute("form"), model.getAttribute("fix"));
+        fill(projectId, activityKey, model);
         return PAGE;
     }
 
@@ -174,24 +173,30 @@ class ActivityController {
         }
         model.addAttribute("newer", Boolean.TRUE);
         response.setStatus(409);
-        fill(projectId, activityKey, model, form, fix);
+        fill(projectId, activityKey, model);
         return PAGE;
     }
 
-    private void fill(UUID projectId, String activityKey, Model model, @Nullable Object form, @Nullable Object fix) {
+    /** A form that was posted stays as it is, typed words and errors with it; the others open as the activity stands. */
+    private void fill(UUID projectId, String activityKey, Model model) {
         ActivityPage.Shown shown = page.show(projectId, activityKey);
         model.addAttribute("shown", shown);
         model.addAttribute("sheet", titles.of(shown.project()));
-        if (form == null) {
+        if (isNotPosted("form", model)) {
             model.addAttribute(
                     "form", RecordForm.of(shown.activity().row(), ActivityPage.bookedCrew(shown.activity())));
         }
-        if (fix == null) {
+        if (isNotPosted("fix", model)) {
             model.addAttribute(
                     "fix",
                     FixForm.of(
                             shown.activity().row(), shown.activity().planned().map(row -> row.start())));
         }
+    }
+
+    /** A form that did not convert is null, and its words are with its errors only. */
+    private static boolean isNotPosted(String form, Model model) {
+        return model.getAttribute(form) == null && !model.containsAttribute(BindingResult.MODEL_KEY_PREFIX + form);
     }
 
     private static String undo(UUID projectId, ActivityView before, RecordForm form) {

@@ -111,8 +111,25 @@ class ActivityPagesTest {
     @Test
     void daysLeftThatAreNoDaysAreRefused() {
         assertThat(record(branch.manager(), version(), "2027-02-26", "", "0")).hasStatus(422);
-        assertThat(record(branch.manager(), version(), "2027-02-26", "", "plenty"))
-                .hasStatus(422);
+        MvcTestResult words = record(branch.manager(), version(), "2027-02-26", "", "plenty");
+        assertThat(words).hasStatus(422).bodyText().contains("Write the days as a number from 0.5 to 200");
+        assertThat(typed(words, "record", "daysLeft")).isEqualTo("plenty");
+        assertThat(typed(words, "record", "started")).isEqualTo("2027-02-26");
+    }
+
+    @Test
+    void aDayThatIsNoneIsAskedForAgainAtItsField() {
+        assertThat(settle(version(), "soon", "told the farm"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Choose a day, for example Mar 8, 2027.", "told the farm");
+        assertThat(mvc.get()
+                        .uri(page + "/effect?day=soon&version=" + version())
+                        .with(world.signedIn(branch.manager()))
+                        .exchange())
+                .hasStatus(422)
+                .bodyText()
+                .contains("Choose a day, for example Mar 8, 2027.");
     }
 
     @Test
