@@ -8,7 +8,6 @@ import java.security.SecureRandom;
 import java.util.UUID;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
-import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -25,22 +24,20 @@ class LinkTokens {
 
     private static final int LENGTH = 32;
 
-    private final JdbcClient jdbc;
-    private final String keySetting;
-    private volatile byte @Nullable [] key;
+    private final byte[] key;
 
+    /** The key is there before anybody asks: a page that only reads could not make one, nor one that is undone keep it. */
     LinkTokens(JdbcClient jdbc, @Value("${plumbrow.link-key:}") String keySetting) {
-        this.jdbc = jdbc;
-        this.keySetting = keySetting;
         if (!keySetting.isEmpty() && keySetting.length() < LENGTH) {
             throw new IllegalArgumentException("plumbrow.link-key must have at least 32 characters");
         }
+        key = keySetting.isEmpty() ? kept(jdbc) : keySetting.getBytes(StandardCharsets.UTF_8);
     }
 
     String token(UUID linkId, long version) {
         try {
             Mac mac = Mac.getInstance("HmacSHA256");
-            mac.init(new SecretKeySpec(key(), "HmacSHA256"));
+            mac.init(new SecretKeySpec(key, "HmacSHA256"));
             ByteBuffer message = ByteBuffer.allocate(3 * Long.BYTES);
             message.putLong(linkId.getMostSignificantBits())
                     .putLong(linkId.getLeastSignificantBits())
@@ -69,16 +66,7 @@ class LinkTokens {
         return token.toString();
     }
 
-    private byte[] key() {
-        byte[] known = key;
-        if (known == null) {
-            known = keySetting.isEmpty() ? keptKey() : keySetting.getBytes(StandardCharsets.UTF_8);
-            key = known;
-        }
-        return known;
-    }
-
-    private byte[] keptKey() {
+    private static byte[] kept(JdbcClient jdbc) {
         byte[] made = new byte[LENGTH];
         new SecureRandom().nextBytes(made);
         jdbc.sql("insert into private_link_key (secret) values (?) on conflict do nothing")

@@ -55,6 +55,17 @@ class PrivateLinksTest {
     }
 
     @Test
+    void afterARestartAPageThatOnlyReadsFindsTheSameLinks() {
+        UUID link = Ids.next();
+        String before = new LinkTokens(jdbc, "").token(link, 3);
+        LinkTokens restarted = new LinkTokens(jdbc, "");
+        TransactionTemplate reading = new TransactionTemplate(transaction.getTransactionManager());
+        reading.setReadOnly(true);
+        String after = reading.execute(status -> restarted.token(link, 3));
+        assertThat(after).isEqualTo(before);
+    }
+
+    @Test
     void aNewLinkEndsTheOldAndAnEndedOneOpensNothing() {
         TestBranch branch = world.branch();
         PrivateLink old = make(branch);
