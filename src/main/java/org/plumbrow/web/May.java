@@ -17,6 +17,8 @@ public enum May {
     SEE_PROJECTS(MANAGER, PROJECT_MANAGER, DESIGNER, CREW_LEAD),
     SEE_JOURNAL(MANAGER, PROJECT_MANAGER, DESIGNER),
     SEE_MONEY(MANAGER, PROJECT_MANAGER),
+    /** What a system will make, from which weather; not what it is worth. */
+    SEE_ESTIMATE(MANAGER, PROJECT_MANAGER, DESIGNER),
     EDIT_PROJECT(MANAGER, PROJECT_MANAGER),
     /** Answer a gate item; which items a designer or a crew lead may answer, the gate says by the item's duty. */
     ANSWER_GATE_ITEM(MANAGER, PROJECT_MANAGER, DESIGNER, CREW_LEAD),
