@@ -37,7 +37,7 @@ final class HouseRules {
                                     "java..",
                                     "javax.xml.stream..",
                                     "org.plumbrow.calc..",
-                                    "org.hipparchus..",
+                                    "org.apache.commons.statistics..",
                                     "net.e175.."),
                             JavaClass.Predicates.resideInAnyPackage(
                                     "com.google.ortools..", "com.google.protobuf..", "org.jspecify.."))

@@ -20,7 +20,7 @@ import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.calendar.WorkingCalendar;
 
 /** A small branch drawn from a seed: everything that a problem may hold, odd things more often than in life. */
-final class RandomBranch {
+public final class RandomBranch {
 
     static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
     private static final List<String> SKILLS = List.of("array", "electric", "posts", "bore");
@@ -45,7 +45,7 @@ final class RandomBranch {
         today = someDay(6);
     }
 
-    static PlanningProblem of(long seed, boolean settled) {
+    public static PlanningProblem of(long seed, boolean settled) {
         return new RandomBranch(seed, settled).draw();
     }
 

@@ -1,0 +1,137 @@
+package org.plumbrow.calc.forecast;
+
+import java.util.Arrays;
+import java.util.Objects;
+
+/** Some runs side by side, step by step: what one step needs lies in the nearest memory for all of them. */
+final class Block {
+
+    /** An even number, so that pairs stay together. */
+    static final int RUNS = 250;
+
+    private final Step[] steps;
+    private final DayTables time;
+    private final FairDays sky;
+    /** Of each step and run: the slot from which a successor may start. */
+    private final int[] after;
+    /** Of each step and run: the half-day of the clock with which it is finished. */
+    private final int[] finish;
+
+    private final int[] ready = new int[RUNS];
+    private final int[] amount = new int[RUNS];
+    private final long[] fair;
+
+    Block(Step[] steps, DayTables time, FairDays sky) {
+        this.steps = steps;
+        this.time = time;
+        this.sky = sky;
+        after = new int[steps.length * RUNS];
+        finish = new int[steps.length * RUNS];
+        fair = new long[sky.isAlwaysFair() ? 0 : RUNS * sky.words()];
+    }
+
+    /** Plays the runs from an even one on. */
+    void play(int firstRun, long seed) {
+        sky.fill(fair, firstRun, RUNS, seed);
+        for (int number = 0; number < steps.length; number++) {
+            Step step = steps[number];
+            int from = number * RUNS;
+            if (step.settledFinish() != Step.OPEN) {
+                Arrays.fill(finish, from, from + RUNS, step.settledFinish());
+                Arrays.fill(after, from, from + RUNS, time.slotFrom(step.settledFinish() + 1));
+                continue;
+            }
+            becomeReady(step);
+            step.draw().fill(amount, firstRun, RUNS, seed);
+            if (step.waiting() != null) {
+                waitFrom(step, from);
+            } else {
+                workFrom(step, from);
+            }
+        }
+    }
+
+    private void becomeReady(Step step) {
+        Arrays.fill(ready, step.earliest());
+        for (Step.Arc arc : step.arcs()) {
+            for (int run = 0; run < RUNS; run++) {
+                ready[run] = Math.max(ready[run], over(arc, run));
+            }
+        }
+        if (step.arcs().length > 0) {
+            int last = time.lastSlot();
+            for (int run = 0; run < RUNS; run++) {
+                ready[run] = Math.min(ready[run], last);
+            }
+        }
+    }
+
+    private void waitFrom(Step step, int from) {
+        DayTables.WaitDays days = Objects.requireNonNull(step.waiting());
+        for (int run = 0; run < RUNS; run++) {
+            int clock = time.clockOf[ready[run]];
+            int day = step.waitBegan() == Step.OPEN ? clock >> 1 : Math.max(0, step.waitBegan());
+            // A wait of no days is over as it begins; any other ends with the last half of its last day.
+            int over = amount[run] == 0 ? clock : 2 * days.after(day, amount[run]) + 1;
+            finish[from + run] = over;
+            after[from + run] = time.slotFrom(over + 1);
+        }
+    }
+
+    private void workFrom(Step step, int from) {
+        CrewDays crew = step.crew();
+        int last = time.lastSlot();
+        for (int run = 0; run < RUNS; run++) {
+            int slot;
+            if (crew == null) {
+                slot = Math.min(last, ready[run] + amount[run] - 1);
+            } else if (step.inTheWeather() && fair.length > 0) {
+                slot = crew.finishInFairWeather(fair, run * sky.words(), ready[run], amount[run], last);
+            } else {
+                slot = crew.finish(ready[run], amount[run]);
+            }
+            finish[from + run] = time.clockOf[slot];
+            after[from + run] = Math.min(last, slot + 1);
+        }
+    }
+
+    int finish(int step, int run) {
+        return finish[step * RUNS + run];
+    }
+
+    /**
+     * Of each step and run (as {@code step * RUNS + run}) the step for which it waited; -1 when nothing but its own earliest
+     * slot held it back.
+     */
+    int[] bindings() {
+        int[] binding = new int[steps.length * RUNS];
+        Arrays.fill(binding, -1);
+        for (int number = 0; number < steps.length; number++) {
+            Step step = steps[number];
+            if (step.settledFinish() == Step.OPEN && step.waitBegan() == Step.OPEN) {
+                bind(step, binding, number * RUNS);
+            }
+        }
+        return binding;
+    }
+
+    private void bind(Step step, int[] binding, int own) {
+        Arrays.fill(ready, step.earliest());
+        for (Step.Arc arc : step.arcs()) {
+            for (int run = 0; run < RUNS; run++) {
+                int over = over(arc, run);
+                if (over > ready[run]) {
+                    ready[run] = over;
+                    binding[own + run] = arc.step();
+                }
+            }
+        }
+    }
+
+    /** The slot from which that predecessor lets a step start. */
+    private int over(Step.Arc arc, int run) {
+        int at = arc.step() * RUNS + run;
+        int slot = arc.lagClock() == 0 ? after[at] : time.slotFrom(finish[at] + arc.lagClock() + 1);
+        return slot + arc.lagSlots();
+    }
+}

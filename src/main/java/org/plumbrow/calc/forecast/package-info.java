@@ -1,0 +1,16 @@
+/**
+ * Forecast: how likely every date of a plan is, by playing the plan many times with other durations, waits and weather.
+ *
+ * <p>In: a {@link org.plumbrow.calc.forecast.ForecastQuestion} (a plan and its problem, how uncertain each activity is,
+ * what is to be forecast). Out: a {@link org.plumbrow.calc.forecast.Forecast}. Start at
+ * {@link org.plumbrow.calc.forecast.Forecaster}. Every run keeps the plan's order on crews and equipment and starts
+ * everything as early as that order lets it. The same seed gives the same forecast on any number of threads, and a
+ * what-if shares its draws with what it is compared with, so that their difference is less noisy than either. Never asks
+ * a clock; its chance is a counted hash.
+ */
+@NullMarked
+@NamedInterface("forecast")
+package org.plumbrow.calc.forecast;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;
