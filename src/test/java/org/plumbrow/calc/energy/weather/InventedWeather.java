@@ -57,7 +57,7 @@ public final class InventedWeather {
     }
 
     /** A copy that a test may spoil. */
-    static List<String> epw() {
+    public static List<String> epw() {
         return new ArrayList<>(Epw.LINES);
     }
 
@@ -102,7 +102,7 @@ public final class InventedWeather {
                 year.windMPerS(hour));
     }
 
-    static List<String> tmy3(WeatherYear year) {
+    public static List<String> tmy3(WeatherYear year) {
         List<String> lines = new ArrayList<>(List.of(
                 "000000,\"SOMEWHERE\",XX,%s,%s,%s,%s"
                         .formatted(
@@ -127,7 +127,7 @@ public final class InventedWeather {
         return lines;
     }
 
-    static List<String> nsrdb(WeatherYear year) {
+    public static List<String> nsrdb(WeatherYear year) {
         List<String> lines = new ArrayList<>(List.of(
                 "Source,Location ID,City,State,Country,Latitude,Longitude,Time Zone,Elevation,Local Time Zone",
                 "NSRDB,123456,-,-,-,%s,%s,-6,%s,-6"
@@ -153,7 +153,7 @@ public final class InventedWeather {
     }
 
     /** Line ends as in most files. */
-    static String text(List<String> lines) {
+    public static String text(List<String> lines) {
         return lines.stream().collect(Collectors.joining("\n", "", "\n"));
     }
 }
