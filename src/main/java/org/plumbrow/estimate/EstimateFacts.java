@@ -15,6 +15,7 @@ import org.plumbrow.calc.energy.YearSpread;
  * @param kwhByMonth January to December
  * @param yearShare spread of the weather from year to year, 0 to 0.3
  * @param modelShare spread of the estimate itself, 0 to 0.3
+ * @param steps the way from the light on the modules to the meter, what is left after each
  * @param losses listed one by one, % of what arrives at each
  * @param snowPercentByMonth lost under snow, January to December
  * @param horizonApplied whether the survey's horizon readings were applied
@@ -34,6 +35,7 @@ public record EstimateFacts(
         List<Double> kwhByMonth,
         double yearShare,
         double modelShare,
+        List<Step> steps,
         List<Loss> losses,
         List<Double> snowPercentByMonth,
         boolean horizonApplied,
@@ -46,6 +48,7 @@ public record EstimateFacts(
     public EstimateFacts {
         arrays = List.copyOf(arrays);
         kwhByMonth = List.copyOf(kwhByMonth);
+        steps = List.copyOf(steps);
         losses = List.copyOf(losses);
         snowPercentByMonth = List.copyOf(snowPercentByMonth);
         remarks = List.copyOf(remarks);
@@ -68,6 +71,9 @@ public record EstimateFacts(
 
     /** @param kwh AC, the system's clipping and conversion shared among the arrays by their DC energy */
     public record Array(String name, double kwDc, double tiltDeg, double azimuthDeg, double kwh) {}
+
+    /** @param lostPercent of what arrived at this step; negative where cold cells give more than their rating */
+    public record Step(String name, double lostPercent, double kwh) {}
 
     public record Loss(String name, double percent) {}
 
@@ -104,6 +110,7 @@ public record EstimateFacts(
                 kwhByMonth,
                 yearShare,
                 modelShare,
+                steps,
                 losses,
                 snowPercentByMonth,
                 horizonApplied,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.UUID;
 import org.plumbrow.calc.energy.EnergyYield;
 import org.plumbrow.calc.energy.GroupYield;
+import org.plumbrow.calc.energy.LossLadder;
 import org.plumbrow.calc.energy.SectionYield;
 import org.plumbrow.calc.energy.Stage;
 import org.plumbrow.calc.energy.YearSpread;
@@ -32,6 +33,7 @@ final class EstimateRun {
                 Arrays.stream(year.kwhByMonth()).boxed().toList(),
                 spread.yearShare(),
                 spread.modelShare(),
+                steps(year),
                 inputs.terms().losses().stream()
                         .map(loss -> new EstimateFacts.Loss(loss.name(), loss.percent()))
                         .toList(),
@@ -42,6 +44,12 @@ final class EstimateRun {
                 at,
                 null,
                 List.of());
+    }
+
+    private static List<EstimateFacts.Step> steps(EnergyYield year) {
+        return LossLadder.of(year).stream()
+                .map(step -> new EstimateFacts.Step(step.name(), step.lostPercent(), step.kwh()))
+                .toList();
     }
 
     static EstimateFacts.Weather weather(WeatherCard card, EstimateInputs inputs) {
