@@ -52,6 +52,19 @@ public enum Service {
         return toNeutral != null;
     }
 
+    /** Nominal volts from line to line. */
+    public int lineV() {
+        return switch (this) {
+            case WYE_208_120 -> 208;
+            case SINGLE_PHASE_120_240, DELTA_240, HIGH_LEG_240_120 -> 240;
+            case WYE_480_277, DELTA_480 -> 480;
+        };
+    }
+
+    public Limits lineLimits() {
+        return lineToLine;
+    }
+
     /** Every pair that is read: each leg to neutral where there is one, then each pair of legs. */
     public List<Pair> pairs() {
         List<Pair> pairs = new ArrayList<>();

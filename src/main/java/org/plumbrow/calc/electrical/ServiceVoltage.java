@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.plumbrow.calc.Range;
 import org.plumbrow.calc.electrical.Service.Band;
+import org.plumbrow.calc.electrical.Service.Limits;
 import org.plumbrow.calc.electrical.Service.Pair;
 
 /**
@@ -42,6 +43,23 @@ public final class ServiceVoltage {
         }
     }
 
+    /**
+     * What a utility or a state allows instead of ANSI C84.1; a leg's limits are not given where its service has no neutral.
+     *
+     * @param line from line to line
+     */
+    public record OwnLimits(Optional<Limits> toNeutral, Limits line) {
+        Pair in(Pair pair) {
+            Limits limits = pair.to().equals("N") ? toNeutral.orElse(pair.limits()) : line;
+            return new Pair(pair.from(), pair.to(), limits);
+        }
+
+        /** One range, neither narrow nor wide. */
+        public static Limits between(double leastV, double mostV) {
+            return new Limits(leastV, mostV, leastV, mostV);
+        }
+    }
+
     /** What a whole set says. */
     public record Result(
             List<Judged> readings, List<Pair> missing, Optional<String> warning, Optional<Double> unbalancePercent) {
@@ -64,6 +82,11 @@ public final class ServiceVoltage {
      * @throws Range.OutOfRange if a value cannot be a reading
      */
     public static Result judge(Service service, Map<String, Double> volts) {
+        return judge(service, volts, Optional.empty());
+    }
+
+    /** @param own limits of the utility or the state, which take the place of ANSI C84.1's two ranges */
+    public static Result judge(Service service, Map<String, Double> volts, Optional<OwnLimits> own) {
         List<Judged> judged = new ArrayList<>();
         List<Pair> missing = new ArrayList<>();
         for (Pair pair : service.pairs()) {
@@ -71,7 +94,8 @@ public final class ServiceVoltage {
             if (read == null) {
                 missing.add(pair);
             } else {
-                judged.add(new Judged(pair, read, pair.limits().band(VOLTS.check(pair.words(), read))));
+                Pair limited = own.map(table -> table.in(pair)).orElse(pair);
+                judged.add(new Judged(limited, read, limited.limits().band(VOLTS.check(pair.words(), read))));
             }
         }
         return new Result(judged, missing, warning(service, volts), unbalance(service, volts));
@@ -82,7 +106,7 @@ public final class ServiceVoltage {
     }
 
     private static Optional<String> highLeg(Service service, Map<String, Double> volts) {
-        if (!service.isThreePhase() || !service.hasNeutral() || service == Service.HIGH_LEG_240_120) {
+        if (!service.isThreePhase() || service == Service.HIGH_LEG_240_120) {
             return Optional.empty();
         }
         return List.of("A", "B", "C").stream()

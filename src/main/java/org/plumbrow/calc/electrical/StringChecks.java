@@ -1,0 +1,166 @@
+package org.plumbrow.calc.electrical;
+
+import java.util.List;
+import org.plumbrow.calc.electrical.Check.Input;
+
+/** What a plan reviewer asks of strings: voltage in the cold and in the heat, currents, fuses. */
+public final class StringChecks {
+
+    private StringChecks() {}
+
+    public static List<Check> of(StringCase strings) {
+        return List.of(
+                cold(strings),
+                hot(strings),
+                fullPower(strings),
+                landed(strings),
+                shortCircuit(strings),
+                operating(strings),
+                fuses(strings));
+    }
+
+    public static Check cold(StringCase strings) {
+        boolean own = strings.module().vocPercentPerK() != null;
+        double volts = strings.modules() * strings.vocColdV();
+        return Check.atMost(
+                        strings.name() + ": voltage in the cold",
+                        own ? "NEC 690.7(A)(1)" : "NEC Table 690.7(A)",
+                        volts,
+                        strings.limitV(),
+                        "V",
+                        List.of(
+                                Input.of("modules in series", strings.modules(), "modules"),
+                                Input.of(
+                                        "Voc of a module at 25 °C",
+                                        strings.module().vocV(),
+                                        "V"),
+                                Input.of("lowest expected air temperature", strings.lowC(), "°C"),
+                                new Input(
+                                        "factor, by " + (own ? "the module's coefficient" : "the code's table"),
+                                        Check.figure(strings.coldFactor())),
+                                Input.of("inverter bears", strings.input().maxDcV(), "V"),
+                                Input.of("module bears", strings.module().maxSystemV(), "V"),
+                                Input.of(
+                                        strings.place().words(), strings.place().mostV(), "V")),
+                        "At most %d modules in series here; %d are drawn."
+                                .formatted(strings.mostInSeries(), strings.modules()))
+                .with(Input.of("Voc of a module in the cold", strings.vocColdV(), "V"));
+    }
+
+    public static Check hot(StringCase strings) {
+        return Check.atLeast(
+                strings.name() + ": voltage in the heat",
+                "maker's instructions (NEC 110.3(B))",
+                strings.modules() * strings.vmpHotV(),
+                strings.input().mpptFromV(),
+                "V",
+                List.of(
+                        Input.of("modules in series", strings.modules(), "modules"),
+                        Input.of("Vmp of a module at 25 °C", strings.module().vmpV(), "V"),
+                        Input.of("cell in the heat", strings.hotCellC(), "°C"),
+                        Input.of("Vmp of a module in the heat", strings.vmpHotV(), "V")),
+                "At least %d modules in series are needed.".formatted(strings.leastInSeries()));
+    }
+
+    /** Outside the full-power window nothing breaks, but something is lost. */
+    public static Check fullPower(StringCase strings) {
+        double volts = strings.modules() * strings.vmpHotV();
+        Check check = Check.atLeast(
+                strings.name() + ": full power in the heat",
+                "maker's instructions (NEC 110.3(B))",
+                volts,
+                strings.input().fullFromV(),
+                "V",
+                List.of(
+                        Input.of("string in the heat", volts, "V"),
+                        Input.of("full power from", strings.input().fullFromV(), "V"),
+                        Input.of("full power to", strings.input().fullToV(), "V")),
+                "Below the full-power window: %d modules in series reach it.".formatted(strings.leastForFullPower()));
+        return check.verdict() == Verdict.FAIL ? check.but(Verdict.REMARK, check.remedy()) : check;
+    }
+
+    private static Check landed(StringCase strings) {
+        return Check.atMost(
+                strings.name() + ": strings on the input",
+                "maker's instructions (NEC 110.3(B))",
+                strings.strings(),
+                strings.input().stringsLanded(),
+                "strings",
+                List.of(Input.of("strings on the input", strings.strings(), "strings")),
+                "Use another input, or a combiner.");
+    }
+
+    public static Check shortCircuit(StringCase strings) {
+        return Check.atMost(
+                strings.name() + ": short-circuit current into the input",
+                "NEC 690.8(A); maker's instructions",
+                StringCurrent.maximumA(strings.module().iscA(), strings.strings()),
+                strings.input().shortCircuitA(),
+                "A",
+                List.of(
+                        Input.of("Isc of a module", strings.module().iscA(), "A"),
+                        Input.of("strings in parallel", strings.strings(), "strings"),
+                        new Input("sun above standard conditions", "× 1.25")),
+                "Land fewer strings on this input, or choose an inverter that bears more.");
+    }
+
+    private static Check operating(StringCase strings) {
+        Check check = Check.atMost(
+                strings.name() + ": operating current of the input",
+                "maker's instructions (NEC 110.3(B))",
+                strings.module().impA() * strings.strings(),
+                strings.input().maxA(),
+                "A",
+                List.of(
+                        Input.of("Imp of a module", strings.module().impA(), "A"),
+                        Input.of("strings in parallel", strings.strings(), "strings")),
+                "The input limits the current in full sun: some energy is lost.");
+        return check.verdict() == Verdict.FAIL ? check.but(Verdict.REMARK, check.remedy()) : check;
+    }
+
+    public static Check fuses(StringCase strings) {
+        String subject = strings.name() + ": fuses of the strings";
+        double limit = strings.module().maxSeriesFuseA();
+        Double fuse = strings.fuseA();
+        if (fuse == null) {
+            return Check.atMost(
+                    subject,
+                    "NEC 690.9(A)",
+                    StringCurrent.feedIntoFaultA(strings.module().iscA(), strings.strings()),
+                    limit,
+                    "A",
+                    List.of(
+                            Input.of("strings in parallel", strings.strings(), "strings"),
+                            Input.of("Isc of a module", strings.module().iscA(), "A"),
+                            Input.of("largest fuse the module bears", limit, "A")),
+                    "The other strings can feed more into a faulted one than its modules bear: a fuse in every string.");
+        }
+        double needed = StringCurrent.deviceA(strings.module().iscA(), 1);
+        List<Input> inputs = List.of(
+                Input.of("Isc × 1.25 × 1.25", needed, "A"), Input.of("largest fuse the module bears", limit, "A"));
+        return fuse > limit
+                ? Check.atMost(subject, "NEC 690.9(A)", fuse, limit, "A", inputs, "Use a smaller fuse.")
+                : Check.atLeast(subject, "NEC 690.9(B)", fuse, needed, "A", inputs, "Use the next larger fuse.");
+    }
+
+    /** DC over AC: a house band, no code. */
+    public static Check dcAcRatio(double kwDc, double kwAc) {
+        double ratio = kwDc / kwAc;
+        boolean usual = ratio >= 1.1 && ratio <= 1.35;
+        return new Check(
+                "DC to AC ratio",
+                "house rule (common practice, 1.1 to 1.35)",
+                List.of(Input.of("modules", kwDc, "kW DC"), Input.of("inverters", kwAc, "kW AC")),
+                ratio,
+                1.35,
+                "",
+                (1.35 - ratio) / 1.35,
+                usual ? Verdict.PASS : Verdict.REMARK,
+                "DC to AC ratio: %s.".formatted(Check.figure(ratio)),
+                usual
+                        ? ""
+                        : ratio > 1.35
+                                ? "Much is clipped: look at the yield."
+                                : "The inverters are large for the array.");
+    }
+}
