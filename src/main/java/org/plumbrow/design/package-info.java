@@ -14,6 +14,7 @@
             "evidence",
             "evidence :: table",
             "project",
+            "survey",
             "project :: gate",
             "calc",
             "calc :: calendar",

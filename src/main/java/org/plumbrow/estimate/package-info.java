@@ -16,6 +16,7 @@
             "evidence",
             "evidence :: table",
             "project",
+            "survey",
             "project :: gate",
             "calc",
             "calc :: duration",
