@@ -9,7 +9,6 @@ create table use_meter (
     kind        text        not null,
     typed       jsonb,
     evidence_id uuid,
-    channel     int         not null default 0,
     watt_hours  boolean     not null default false,
     counted     boolean     not null,
     reading     jsonb       not null,

@@ -1,5 +1,7 @@
 package org.plumbrow.estimate.site;
 
+import java.time.YearMonth;
+import java.util.Collections;
 import java.util.UUID;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
@@ -17,10 +19,12 @@ public class EstimateFixture {
 
     private final TestWorld world;
     private final WeatherLibrary library;
+    private final UseBook use;
 
-    EstimateFixture(TestWorld world, WeatherLibrary library) {
+    EstimateFixture(TestWorld world, WeatherLibrary library, UseBook use) {
         this.world = world;
         this.library = library;
+        this.use = use;
     }
 
     public static MonthlyMeans means(double latitude, double longitude) {
@@ -33,5 +37,12 @@ public class EstimateFixture {
 
     public UUID weather(TestBranch branch, String name, double latitude, double longitude) {
         return world.as(branch.manager(), () -> library.type(branch.id(), name, true, means(latitude, longitude)));
+    }
+
+    /** Twelve months of 2026, each of so many kWh. */
+    public UUID use(TestBranch branch, UUID project, String meter, double kwhAMonth) {
+        return world.as(
+                branch.projectManager(),
+                () -> use.type(project, meter, YearMonth.of(2026, 1), Collections.nCopies(12, kwhAMonth)));
     }
 }
