@@ -9,7 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -211,9 +212,12 @@ class UsePagesTest {
     void hourlyReadingsAreSetAgainstTheHoursOfProduction() throws Exception {
         fixture.weather(branch, "Valley means");
         StringBuilder text = new StringBuilder("start,kwh\n");
-        LocalDateTime at = LocalDateTime.of(2026, 1, 1, 0, 0);
+        ZonedDateTime at = ZonedDateTime.of(2026, 1, 1, 0, 0, 0, 0, ZoneId.of("America/New_York"));
         while (at.getYear() == 2026) {
-            text.append(at).append(',').append(at.getHour() < 6 ? 20 : 2).append('\n');
+            text.append(at.toLocalDateTime())
+                    .append(',')
+                    .append(at.getHour() < 6 ? 20 : 2)
+                    .append('\n');
             at = at.plusHours(1);
         }
         String address =
