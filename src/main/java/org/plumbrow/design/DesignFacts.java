@@ -168,9 +168,19 @@ public record DesignFacts(
 
     /** What flows in a run. */
     public enum Flow {
-        DC_STRING,
-        DC_COMBINED,
-        AC
+        DC_STRING("direct current of one string"),
+        DC_COMBINED("direct current of several strings"),
+        AC("alternating current");
+
+        private final String words;
+
+        Flow(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
     }
 
     /**
@@ -213,11 +223,21 @@ public record DesignFacts(
 
     /** What a device is. */
     public enum DeviceKind {
-        BREAKER,
-        FUSED_DISCONNECT,
-        UNFUSED_DISCONNECT,
-        PANEL,
-        METER
+        BREAKER("breaker"),
+        FUSED_DISCONNECT("fused disconnect"),
+        UNFUSED_DISCONNECT("disconnect without fuses"),
+        PANEL("panel"),
+        METER("meter");
+
+        private final String words;
+
+        DeviceKind(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
     }
 
     /**
@@ -246,15 +266,23 @@ public record DesignFacts(
 
     /** How the array meets the service. */
     public enum ConnectionKind {
-        /** A breaker at the end of the busbar away from the main. */
-        BREAKER_AT_FAR_END,
-        /** A breaker anywhere on the busbar. */
-        BREAKER_ANYWHERE,
-        CENTER_FED_PANEL,
-        FEEDER_TAP,
-        /** Ahead of the main: the utility's outage is the cutover. */
-        SUPPLY_SIDE_TAP,
-        NEW_PANEL
+        /** At the end of the busbar away from the main. */
+        BREAKER_AT_FAR_END("breaker at the far end of the bus"),
+        BREAKER_ANYWHERE("breaker anywhere on the bus"),
+        BY_SUM_OF_DEVICES("breaker on the bus, by the sum of all devices"),
+        CENTER_FED_PANEL("breaker at one end of a center-fed panel"),
+        /** The utility's outage is the cutover. */
+        SUPPLY_SIDE_TAP("tap ahead of the main");
+
+        private final String words;
+
+        ConnectionKind(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
     }
 
     /**
@@ -310,6 +338,56 @@ public record DesignFacts(
 
     /** A label or plaque, and where it goes. */
     public record Label(String place, String text, String clause) {}
+
+    /** The same with other runs: for a try. */
+    public DesignFacts with(List<Run> others) {
+        return new DesignFacts(
+                projectId,
+                branchId,
+                version,
+                revision,
+                sheet,
+                codeEdition,
+                designLowC,
+                designHighC,
+                temperatureSource,
+                service,
+                arrays,
+                inverters,
+                strings,
+                combiners,
+                others,
+                devices,
+                connection,
+                generator,
+                racking,
+                labels);
+    }
+
+    /** The same under the letter of a revision, with who checked it. */
+    public DesignFacts frozenAs(String letter, Sheet frozen) {
+        return new DesignFacts(
+                projectId,
+                branchId,
+                version,
+                letter,
+                frozen,
+                codeEdition,
+                designLowC,
+                designHighC,
+                temperatureSource,
+                service,
+                arrays,
+                inverters,
+                strings,
+                combiners,
+                runs,
+                devices,
+                connection,
+                generator,
+                racking,
+                labels);
+    }
 
     public boolean isDraft() {
         return revision == null;

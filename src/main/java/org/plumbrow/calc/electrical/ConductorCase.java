@@ -57,6 +57,15 @@ public record ConductorCase(
     }
 
     public ConductorCase with(ConductorSize other) {
+        return copy(deviceA, other);
+    }
+
+    /** The same run behind another device, or none. */
+    public ConductorCase protectedBy(@Nullable Double otherA) {
+        return copy(otherA, size);
+    }
+
+    private ConductorCase copy(@Nullable Double otherA, ConductorSize other) {
         return new ConductorCase(
                 name,
                 phases,
@@ -64,7 +73,7 @@ public record ConductorCase(
                 operatingA,
                 volts,
                 lengthFt,
-                deviceA,
+                otherA,
                 other,
                 material,
                 insulation,

@@ -1,0 +1,8 @@
+package org.plumbrow.design;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.plumbrow.design.part.DesignParts;
+
+/** A design as it left the house; never changed. */
+record Revision(UUID id, String letter, DesignFacts facts, DesignParts parts, String why, Instant at, String by) {}

@@ -1,0 +1,198 @@
+package org.plumbrow.design.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.duration.Mounting;
+import org.plumbrow.calc.electrical.BurialCover;
+import org.plumbrow.calc.electrical.ConductorCase;
+import org.plumbrow.calc.electrical.ConductorMaterial;
+import org.plumbrow.calc.electrical.ConductorSize;
+import org.plumbrow.calc.electrical.StringCase;
+import org.plumbrow.calc.electrical.StringCurrent;
+import org.plumbrow.calc.electrical.StringVoltage.Place;
+import org.plumbrow.calc.electrical.TemperatureRating;
+import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.DesignFacts.Combiner;
+import org.plumbrow.design.DesignFacts.Device;
+import org.plumbrow.design.DesignFacts.Flow;
+import org.plumbrow.design.DesignFacts.PlacedInverter;
+import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.DesignFacts.PvString;
+import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.InverterType;
+import org.plumbrow.design.ModuleType;
+
+/** Maps a design to the questions of the core. */
+public final class Cases {
+
+    private static final double USUAL_LOW_C = -25;
+    private static final double USUAL_HIGH_C = 34;
+    private static final double INDOORS_C = 30;
+
+    private Cases() {}
+
+    /** Strings of one input; their array and inverter are known. */
+    static StringCase strings(DesignFacts design, String name, List<PvString> strings) {
+        PvString first = strings.get(0);
+        PvArray array = design.array(first.array()).orElseThrow();
+        InverterType inverter = design.inverter(first.inverter()).orElseThrow().type();
+        int longest = strings.stream().mapToInt(PvString::modules).max().orElse(first.modules());
+        return new StringCase(
+                name,
+                module(array.module()),
+                input(inverter),
+                longest,
+                strings.size(),
+                fuse(design, first),
+                design.designLowC() == null ? USUAL_LOW_C : design.designLowC(),
+                design.designHighC() == null ? USUAL_HIGH_C : design.designHighC(),
+                place(array),
+                array.mounting() == Mounting.PITCHED_ROOF);
+    }
+
+    private static @Nullable Double fuse(DesignFacts design, PvString string) {
+        return design.combiners().stream()
+                .filter(combiner -> combiner.mark().equals(string.combiner()))
+                .map(Combiner::fuseA)
+                .filter(java.util.Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
+    public static StringCase.Module module(ModuleType module) {
+        return new StringCase.Module(
+                module.vocV(),
+                module.vmpV(),
+                module.iscA(),
+                module.impA(),
+                module.vocTempPercentPerC(),
+                module.vmpTempPercentPerC(),
+                module.pmaxTempPercentPerC(),
+                module.maxSeriesFuseA(),
+                module.maxSystemV());
+    }
+
+    public static StringCase.Input input(InverterType inverter) {
+        return new StringCase.Input(
+                inverter.maxDcV(),
+                inverter.mpptFromV(),
+                inverter.mpptToV(),
+                inverter.fullFromV(),
+                inverter.fullToV(),
+                inverter.inputMaxA(),
+                inverter.inputShortCircuitA(),
+                inverter.stringsPerInput());
+    }
+
+    public static Place place(PvArray array) {
+        if (array.mounting() == Mounting.GROUND) {
+            return Place.GROUND;
+        }
+        return array.onDwelling() ? Place.DWELLING : Place.OTHER_BUILDING;
+    }
+
+    /** What flows in a run. @param maximumA without the quarter for continuous use */
+    record Current(double maximumA, double operatingA, double volts, int phases) {}
+
+    /** Empty when nothing that the run comes from is known. */
+    static Optional<Current> current(DesignFacts design, Run run) {
+        if (run.flow() == Flow.AC) {
+            return alternating(design, run);
+        }
+        List<PvString> strings = design.strings().stream()
+                .filter(string -> string.mark().equals(run.from())
+                        || run.from().equals(string.combiner())
+                        || (run.flow() == Flow.DC_STRING && string.array().equals(run.from())))
+                .toList();
+        if (strings.isEmpty()) {
+            return Optional.empty();
+        }
+        PvString first = strings.get(0);
+        return design.array(first.array()).map(array -> {
+            ModuleType module = array.module();
+            int parallel = run.flow() == Flow.DC_STRING ? 1 : strings.size();
+            return new Current(
+                    StringCurrent.maximumA(module.iscA(), parallel),
+                    module.impA() * parallel,
+                    module.vmpV() * first.modules(),
+                    0);
+        });
+    }
+
+    /** The output of every inverter that feeds into what the run comes from. */
+    private static Optional<Current> alternating(DesignFacts design, Run run) {
+        List<PlacedInverter> feeding = design.inverters().stream()
+                .filter(inverter -> feeds(design, inverter.mark(), run.from(), 0))
+                .toList();
+        if (feeding.isEmpty()) {
+            return Optional.empty();
+        }
+        double amperes = feeding.stream().mapToDouble(one -> one.type().acA()).sum();
+        InverterType type = feeding.get(0).type();
+        return Optional.of(new Current(amperes, amperes, type.acV(), type.phases()));
+    }
+
+    private static boolean feeds(DesignFacts design, String from, String to, int steps) {
+        if (from.equals(to)) {
+            return true;
+        }
+        return steps < 20
+                && design.runs().stream()
+                        .filter(run -> run.flow() == Flow.AC && run.from().equals(from))
+                        .anyMatch(run -> feeds(design, run.to(), to, steps + 1));
+    }
+
+    /** Empty when its current or its size is not known. */
+    public static Optional<ConductorCase> conductors(DesignFacts design, Run run) {
+        Optional<ConductorSize> size = ConductorSize.of(run.size());
+        return size.isEmpty() || run.lengthFt() <= 0
+                ? Optional.empty()
+                : current(design, run).map(current -> conductors(design, run, size.get(), current));
+    }
+
+    private static ConductorCase conductors(DesignFacts design, Run run, ConductorSize size, Current current) {
+        double high = design.designHighC() == null ? INDOORS_C : design.designHighC();
+        return new ConductorCase(
+                run.mark() + ", " + run.from() + " to " + run.to(),
+                current.phases(),
+                current.maximumA(),
+                current.operatingA(),
+                current.volts(),
+                run.lengthFt(),
+                device(design, run).orElse(null),
+                size,
+                run.material(),
+                run.insulation(),
+                TemperatureRating.of(run.terminalC()).orElse(TemperatureRating.C60),
+                run.ambientC() == null ? high : run.ambientC(),
+                run.conductors(),
+                run.groundSize() == null
+                        ? null
+                        : ConductorSize.of(run.groundSize()).orElse(null),
+                run.groundMaterial() == null ? ConductorMaterial.COPPER : run.groundMaterial(),
+                run.raceway(),
+                run.racewaySize(),
+                false,
+                run.coverIn(),
+                cover(run));
+    }
+
+    private static BurialCover cover(Run run) {
+        return java.util.Arrays.stream(BurialCover.values())
+                .filter(one -> one.name().equals(run.under()))
+                .findFirst()
+                .orElse(BurialCover.ELSEWHERE);
+    }
+
+    private static Optional<Double> device(DesignFacts design, Run run) {
+        return design.devices().stream()
+                .filter(device -> run.mark().equals(device.inRun()))
+                .filter(device -> switch (device.kind()) {
+                    case BREAKER, FUSED_DISCONNECT -> true;
+                    case UNFUSED_DISCONNECT, PANEL, METER -> false;
+                })
+                .map(Device::ratedA)
+                .findFirst();
+    }
+}

@@ -1,0 +1,125 @@
+package org.plumbrow.design.part;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.plumbrow.branch.Written;
+import org.plumbrow.web.Option;
+import org.springframework.validation.Errors;
+
+/** Rows of fields as typed; every field is said once by its {@link Col}. Bound by path: {@code rows[0].cells[size]}. */
+public class PartForm {
+
+    private final List<Row> rows = new ArrayList<>();
+    private final Map<String, String> sent = new LinkedHashMap<>();
+
+    /** One row as typed. */
+    public static class Row {
+        private final Map<String, String> cells = new LinkedHashMap<>();
+
+        public Map<String, String> getCells() {
+            return cells;
+        }
+    }
+
+    public List<Row> getRows() {
+        return rows;
+    }
+
+    /** What the form carries beside its rows: {@code sent[version]}. */
+    public Map<String, String> getSent() {
+        return sent;
+    }
+
+    /** The form of what is kept; a list ends with one blank row. */
+    public static PartForm of(List<Cells> kept, boolean repeated, long version) {
+        PartForm form = new PartForm();
+        kept.forEach(form::add);
+        if (repeated || kept.isEmpty()) {
+            form.add(Cells.none());
+        }
+        form.sent.put("version", Long.toString(version));
+        return form;
+    }
+
+    private void add(Cells cells) {
+        Row row = new Row();
+        row.cells.putAll(cells.byName());
+        rows.add(row);
+    }
+
+    /** The version as the form carried it; one that no thing has where it did not. */
+    public long version() {
+        try {
+            return Long.parseLong(sent.getOrDefault("version", "").strip());
+        } catch (NumberFormatException missing) {
+            return -1;
+        }
+    }
+
+    /** What a column's name offers to choose from. */
+    public interface Offers {
+        List<Option> of(Col col);
+    }
+
+    /** Reads what was typed, row by row without the blank ones; what cannot be read is said at its field. */
+    public List<Cells> read(List<Col> cols, Offers offers, Errors errors) {
+        List<Cells> read = new ArrayList<>();
+        for (int at = 0; at < rows.size(); at++) {
+            Cells cells = typed(rows.get(at), cols);
+            if (cells.isBlank()) {
+                continue;
+            }
+            for (Col col : cols) {
+                String field = "rows[%d].cells[%s]".formatted(at, col.name());
+                col.wrong(cells.text(col.name()), offers.of(col))
+                        .ifPresent(sentence -> errors.rejectValue(field, "refused", sentence));
+            }
+            read.add(cells);
+        }
+        return read;
+    }
+
+    private static Cells typed(Row row, List<Col> cols) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (Col col : cols) {
+            String typed = row.cells.get(col.name());
+            cells.put(col.name(), typed == null ? "" : typed.strip());
+        }
+        return new Cells(cells);
+    }
+
+    /** Every field as it stands written, for the page that lays theirs beside yours. */
+    public static List<Written> written(List<Cells> rows, List<Col> cols, Offers offers) {
+        List<Written> written = new ArrayList<>();
+        for (int at = 0; at < rows.size(); at++) {
+            String which = rows.size() > 1 ? " (" + name(rows.get(at), at) + ")" : "";
+            for (Col col : cols) {
+                String value = rows.get(at).text(col.name());
+                written.add(Written.of(
+                        col.label() + which,
+                        "rows[%d].cells[%s]".formatted(at, col.name()),
+                        value,
+                        words(col, value, offers)));
+            }
+        }
+        return written;
+    }
+
+    private static String name(Cells row, int at) {
+        return row.isEmpty("mark") ? "row " + (at + 1) : row.text("mark");
+    }
+
+    /** As people read it: a choice by its words, a figure with its unit. */
+    public static String words(Col col, String value, Offers offers) {
+        if (value.isEmpty()) {
+            return "\u2013";
+        }
+        return offers.of(col).stream()
+                .filter(option -> option.value().equals(value))
+                .map(Option::words)
+                .findFirst()
+                .orElse((value + " " + col.unit()).strip());
+    }
+}
