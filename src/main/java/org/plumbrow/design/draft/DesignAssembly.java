@@ -1,4 +1,4 @@
-package org.plumbrow.design;
+package org.plumbrow.design.draft;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -16,9 +16,12 @@ import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.Insulation;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DesignFacts.ConnectionKind;
 import org.plumbrow.design.DesignFacts.DeviceKind;
 import org.plumbrow.design.DesignFacts.Flow;
+import org.plumbrow.design.InverterType;
+import org.plumbrow.design.ModuleType;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.DesignParts;
 import org.plumbrow.design.part.Part;

@@ -1,4 +1,4 @@
-package org.plumbrow.design;
+package org.plumbrow.design.draft;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -12,8 +12,9 @@ import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.PermitOfficeFacts;
 import org.plumbrow.branch.PermitOfficeFacts.CodeEdition;
 import org.plumbrow.branch.UtilityFacts;
-import org.plumbrow.design.DesignRows.Kept;
-import org.plumbrow.design.DesignRows.Request;
+import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.draft.DesignRows.Kept;
+import org.plumbrow.design.draft.DesignRows.Request;
 import org.plumbrow.design.equipment.Catalogue;
 import org.plumbrow.design.equipment.Entry;
 import org.plumbrow.design.equipment.EquipmentKind;

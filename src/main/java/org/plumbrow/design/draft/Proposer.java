@@ -1,4 +1,4 @@
-package org.plumbrow.design;
+package org.plumbrow.design.draft;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +16,7 @@ import org.plumbrow.calc.electrical.Insulation;
 import org.plumbrow.calc.electrical.Overcurrent;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.StringCase;
+import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DesignFacts.Flow;
 import org.plumbrow.design.DesignFacts.PlacedInverter;
 import org.plumbrow.design.DesignFacts.PvArray;

@@ -1,4 +1,4 @@
-package org.plumbrow.design;
+package org.plumbrow.design.draft;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;

@@ -1,4 +1,4 @@
-package org.plumbrow.design;
+package org.plumbrow.design.draft;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.design.DesignRows.Kept;
-import org.plumbrow.design.DesignRows.Request;
+import org.plumbrow.design.draft.DesignRows.Kept;
+import org.plumbrow.design.draft.DesignRows.Request;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.Part;
 import org.plumbrow.project.Journal;

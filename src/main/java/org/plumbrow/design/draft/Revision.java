@@ -1,7 +1,8 @@
-package org.plumbrow.design;
+package org.plumbrow.design.draft;
 
 import java.time.Instant;
 import java.util.UUID;
+import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.part.DesignParts;
 
 /** A design as it left the house; never changed. */
