@@ -20,7 +20,8 @@
             "calc :: calendar",
             "calc :: duration",
             "calc :: electrical",
-            "calc :: energy"
+            "calc :: energy",
+            "calc :: sun"
         })
 package org.plumbrow.design;
 
