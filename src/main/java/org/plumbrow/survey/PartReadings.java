@@ -54,7 +54,7 @@ record PartReadings(SortedMap<String, String> values) {
         return values.containsKey(name);
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return values.isEmpty();
     }
 

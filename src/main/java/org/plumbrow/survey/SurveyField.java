@@ -111,7 +111,7 @@ record SurveyField(
     }
 
     /** As people read a value that is stored: the words of a choice, the figure with its unit. */
-    String words(String value) {
+    public String words(String value) {
         if (value.isEmpty()) {
             return "–";
         }

@@ -27,11 +27,11 @@ enum SurveyPart {
     }
 
     /** The last word of its page's address. */
-    String path() {
+    public String path() {
         return path;
     }
 
-    String words() {
+    public String words() {
         return words;
     }
 

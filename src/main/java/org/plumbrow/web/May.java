@@ -20,6 +20,12 @@ public enum May {
     /** What a system will make, from which weather; not what it is worth. */
     SEE_ESTIMATE(MANAGER, PROJECT_MANAGER, DESIGNER),
     EDIT_PROJECT(MANAGER, PROJECT_MANAGER),
+    /** Write what was read on the site. */
+    WRITE_SURVEY(MANAGER, PROJECT_MANAGER),
+    /** Read the horizon again on day one. */
+    WRITE_DAY_ONE(MANAGER, PROJECT_MANAGER, CREW_LEAD),
+    /** Ask for a reading again. */
+    REMARK_ON_SURVEY(MANAGER, PROJECT_MANAGER, DESIGNER),
     /** Answer a gate item; which items a designer or a crew lead may answer, the gate says by the item's duty. */
     ANSWER_GATE_ITEM(MANAGER, PROJECT_MANAGER, DESIGNER, CREW_LEAD),
     WRITE_EVIDENCE(MANAGER, PROJECT_MANAGER, DESIGNER, CREW_LEAD),

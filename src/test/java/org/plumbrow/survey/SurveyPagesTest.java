@@ -1,0 +1,236 @@
+package org.plumbrow.survey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.PlumbrowTest;
+import org.plumbrow.Queries;
+import org.plumbrow.TestWorld;
+import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.evidence.MadeUpPhoto;
+import org.plumbrow.project.JournalLine;
+import org.plumbrow.project.JournalReader;
+import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.web.Visitor;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.mock.web.MockMultipartFile;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+/** The survey as somebody fills it in on the site. */
+@PlumbrowTest
+class SurveyPagesTest {
+
+    @Autowired
+    MockMvcTester mvc;
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    ProjectFixture projects;
+
+    @Autowired
+    SurveyFixture surveys;
+
+    @Autowired
+    Surveys service;
+
+    @Autowired
+    JournalReader journal;
+
+    private TestBranch branch;
+    private UUID project;
+
+    @BeforeEach
+    void aHome() {
+        branch = world.branch();
+        project = projects.aHomeRoof().in(branch).build();
+    }
+
+    private MvcTestResult get(Visitor who, String suffix) {
+        return mvc.get()
+                .uri("/projects/" + project + "/survey" + suffix)
+                .with(world.signedIn(who))
+                .exchange();
+    }
+
+    private Document page(String suffix) throws Exception {
+        MvcTestResult answer = get(branch.projectManager(), suffix);
+        assertThat(answer).hasStatusOk();
+        return Jsoup.parse(answer.getResponse().getContentAsString());
+    }
+
+    private MvcTestResult post(Visitor who, String suffix, Map<String, String> fields) {
+        var request = mvc.post()
+                .uri("/projects/" + project + "/survey" + suffix)
+                .with(world.signedIn(who))
+                .with(csrf());
+        fields.forEach(request::param);
+        return request.exchange();
+    }
+
+    private MvcTestResult save(String part, long version, Map<String, String> typed) {
+        Map<String, String> fields = new HashMap<>(typed);
+        fields.put("version", String.valueOf(version));
+        return post(branch.projectManager(), "/" + part, fields);
+    }
+
+    private static Document body(MvcTestResult answer) throws Exception {
+        return Jsoup.parse(answer.getResponse().getContentAsString());
+    }
+
+    @Test
+    void theFirstSentenceCountsWhatTheDesignerLacks() throws Exception {
+        assertThat(page("").selectFirst("h1").text()).matches("The designer still lacks \\d+ things");
+        surveys.home(branch, project);
+        Document page = page("");
+        assertThat(page.selectFirst("h1").text()).isEqualTo("The designer still lacks 1 thing");
+        assertThat(page.select("#lacks + ul li").text()).isEqualTo("Photos: 18 photos of 18");
+    }
+
+    @Test
+    void withPhotosOrReasonsItIsEnoughToDraw() throws Exception {
+        surveys.home(branch, project);
+        for (int item = 1; item <= 24; item++) {
+            post(branch.projectManager(), "/photos/" + item + "/absent", Map.of("reason", "not on this site"));
+        }
+        assertThat(page("").selectFirst("h1").text()).isEqualTo("Enough to draw");
+        assertThat(page("/photos").selectFirst("h1").text()).isEqualTo("All photos are there");
+        post(branch.projectManager(), "/photos/2/needed", Map.of());
+        assertThat(page("/photos").selectFirst("h1").text()).isEqualTo("1 photo is missing");
+    }
+
+    @Test
+    void aPartIsKeptAndReadBackAndTheJournalSaysSo() throws Exception {
+        assertThat(save("service", 0, SurveyFixture.Readings.service())).hasStatus3xxRedirection();
+        Document page = page("/service");
+        assertThat(page.getElementById("v_BN").val()).isEqualTo("120.9");
+        assertThat(page.select("#type option[selected]").attr("value")).isEqualTo("SINGLE_PHASE_120_240");
+        SurveyFacts facts = world.as(branch.designer(), () -> service.facts(project));
+        assertThat(facts.service().mainA()).isEqualTo(200);
+        JournalLine line =
+                world.as(branch.manager(), () -> journal.newest(project, 1)).get(0);
+        assertThat(line.sentence()).startsWith("Survey, service: Service type 120/240 V, single phase");
+        assertThat(line.facts()).containsEntry("main_a.to", "200").doesNotContainKey("meter_number.to");
+    }
+
+    @Test
+    void aReadingOutsideItsLimitsIsKeptAndThePageAsks() throws Exception {
+        Map<String, String> typed = new HashMap<>(SurveyFixture.Readings.service());
+        typed.put("v_BN", "131.0");
+        MvcTestResult kept = save("service", 0, typed);
+        assertThat(kept).hasRedirectedUrl("/projects/" + project + "/survey/service");
+        Document page = page("/service");
+        assertThat(page.getElementById("v_BN").val()).isEqualTo("131.0");
+        assertThat(page.select(".field.ask .asked").text())
+                .contains("Leg B to neutral: 131.0 V is outside 110 to 127 V");
+        typed.put("v_BN.twice", "YES");
+        typed.put("v_BN.why", "utility says it is their tap");
+        assertThat(save("service", 1, typed)).hasRedirectedUrl("/projects/" + project + "/survey/roof");
+        assertThat(page("/service").select(".field.ask")).isEmpty();
+    }
+
+    @Test
+    void whatIsNoValueIsRefusedAndEverythingTypedIsStillThere() throws Exception {
+        MvcTestResult refused = save("service", 0, Map.of("main_a", "lots", "bus_a", "225", "grounding", "two <rods>"));
+        assertThat(refused).hasStatus(422);
+        Document page = body(refused);
+        assertThat(page.title()).startsWith("Error: ");
+        assertThat(page.getElementById("main_a").val()).isEqualTo("lots");
+        assertThat(page.getElementById("bus_a").val()).isEqualTo("225");
+        assertThat(page.getElementById("grounding").val()).isEqualTo("two <rods>");
+        assertThat(page.select("[role=alert] a[href=#main_a]").text()).contains("“lots” is no reading");
+        assertThat(world.as(branch.designer(), () -> service.facts(project)).isRecorded())
+                .isFalse();
+    }
+
+    @Test
+    void whoWasSlowerSeesTheirsBesideYours() throws Exception {
+        save("access", 0, Map.of("lane", "gravel", "overhead", "none"));
+        MvcTestResult slower = save("access", 0, Map.of("lane", "mud", "overhead", "none"));
+        assertThat(slower).hasStatus(409);
+        Document page = body(slower);
+        assertThat(page.select("fieldset legend").eachText()).containsExactly("Lane");
+        assertThat(page.select("fieldset").text()).contains("gravel").contains("mud");
+        String version = page.selectFirst("input[name=version]").val();
+        assertThat(save("access", Long.parseLong(version), Map.of("lane", "mud", "overhead", "none")))
+                .hasStatus3xxRedirection();
+        assertThat(world.as(branch.designer(), () -> service.facts(project))
+                        .access()
+                        .lane())
+                .isEqualTo("mud");
+    }
+
+    @Test
+    void aDesignerReadsAndAsksButDoesNotWrite() throws Exception {
+        save("access", 0, Map.of("lane", "gravel"));
+        Document page = body(get(branch.designer(), "/access"));
+        assertThat(page.select("#survey-form")).isEmpty();
+        assertThat(page.text()).contains("gravel");
+        assertThat(post(branch.designer(), "/access", Map.of("version", "1", "lane", "mud")))
+                .hasStatus(403);
+        assertThat(post(branch.designer(), "/service/remark", Map.of("remark", "Read leg B again.")))
+                .hasStatus3xxRedirection();
+        Document overview = page("");
+        assertThat(overview.text()).contains("Read leg B again.");
+        String settle = overview.select("form[action$=/settled]").attr("action");
+        assertThat(mvc.post()
+                        .uri(settle)
+                        .with(world.signedIn(branch.projectManager()))
+                        .with(csrf())
+                        .exchange())
+                .hasStatus3xxRedirection();
+        assertThat(page("").text()).doesNotContain("Read leg B again.");
+        assertThat(post(branch.designer(), "/service/remark", Map.of("remark", " ")))
+                .hasStatus(422);
+    }
+
+    @Test
+    void anotherBranchFindsNothing() {
+        assertThat(get(world.branch().manager(), "/service")).hasStatus(404);
+        assertThat(get(branch.projectManager(), "/cellar")).hasStatus(404);
+    }
+
+    @Test
+    void photosAreKeptByItem() throws Exception {
+        MockMultipartFile photo = new MockMultipartFile("photo", "meter.jpg", "image/jpeg", MadeUpPhoto.plain());
+        MvcTestResult kept = mvc.post()
+                .uri("/projects/" + project + "/survey/photos/2")
+                .multipart()
+                .file(photo)
+                .with(world.signedIn(branch.projectManager()))
+                .with(csrf())
+                .exchange();
+        assertThat(kept).hasStatus3xxRedirection();
+        Document page = page("/photos");
+        assertThat(page.select("img.thumb-pic")).hasSize(1);
+        assertThat(page.selectFirst("h1").text()).isEqualTo("17 photos are missing");
+        MvcTestResult without = post(branch.projectManager(), "/photos/3", Map.of());
+        assertThat(without).hasStatus(422);
+        assertThat(body(without).text()).contains("Take or choose a photo first.");
+        MvcTestResult silent = post(branch.projectManager(), "/photos/3/absent", Map.of("reason", ""));
+        assertThat(silent).hasStatus(422);
+    }
+
+    @Test
+    void pagesTakeAFixedNumberOfQueries() throws Exception {
+        page("");
+        int empty = Queries.count(() -> page(""));
+        surveys.home(branch, project);
+        surveys.home(branch, projects.aHomeRoof().in(branch).build());
+        for (int item = 1; item <= 12; item++) {
+            post(branch.projectManager(), "/photos/" + item + "/absent", Map.of("reason", "not here"));
+        }
+        assertThat(Queries.count(() -> page(""))).isEqualTo(empty).isLessThanOrEqualTo(16);
+        assertThat(Queries.count(() -> page("/service"))).isLessThanOrEqualTo(16);
+        assertThat(Queries.count(() -> page("/photos"))).isLessThanOrEqualTo(22);
+    }
+}
