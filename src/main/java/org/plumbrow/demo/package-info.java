@@ -20,13 +20,16 @@
             "project :: gate",
             "crew",
             "schedule",
+            "estimate :: site",
             "cutover",
             "cutover :: daylog",
             "status",
             "calc",
             "calc :: calendar",
             "calc :: duration",
-            "calc :: electrical"
+            "calc :: electrical",
+            "calc :: sun",
+            "calc :: weather"
         })
 package org.plumbrow.demo;
 

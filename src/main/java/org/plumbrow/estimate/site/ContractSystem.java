@@ -58,16 +58,20 @@ final class ContractSystem {
             missing.add(name + " lacks its tilt or its azimuth.");
             return;
         }
+        arrays.add(array(at, array, kwDc));
+    }
+
+    private DesignedSystem.Array array(int at, ArrayFacts array, double kwDc) {
         YieldTerms.RowFeet rows = terms.rowsOf(at);
-        arrays.add(new DesignedSystem.Array(
-                name,
+        return new DesignedSystem.Array(
+                name(at, array),
                 kwDc,
-                array.tiltDeg().doubleValue(),
-                array.azimuthDeg().doubleValue(),
+                java.util.Objects.requireNonNull(array.tiltDeg()).doubleValue(),
+                java.util.Objects.requireNonNull(array.azimuthDeg()).doubleValue(),
                 array.mounting(),
                 terms.gammaPercent() / 100,
                 rows.widthM(),
-                rows.pitchM()));
+                rows.pitchM());
     }
 
     static String name(int at, ArrayFacts array) {

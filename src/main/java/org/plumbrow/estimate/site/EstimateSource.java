@@ -16,6 +16,8 @@ import org.springframework.stereotype.Component;
 @Component
 class EstimateSource {
 
+    static final String HORIZON_LEFT_OUT = "The survey’s horizon readings are left out by choice.";
+
     private static final double FAR_KM = 50;
     private static final double KM_PER_MILE = 1.609344;
 
@@ -119,28 +121,32 @@ class EstimateSource {
     }
 
     private static EstimateInputs inputs(YieldRows.Kept kept, Offer offer, Found found, List<Horizon.Reading> horizon) {
+        boolean applied = kept.terms().useHorizon();
+        return new EstimateInputs(
+                EstimateInputs.MODEL,
+                offer.card().id(),
+                kept.weatherId() != null,
+                offer.card().invented(),
+                offer.km(),
+                found.source(),
+                found.groups(),
+                kept.terms(),
+                applied ? horizon : List.of(),
+                remarks(offer, found, horizon, applied));
+    }
+
+    private static List<String> remarks(Offer offer, Found found, List<Horizon.Reading> horizon, boolean applied) {
         List<String> remarks = new ArrayList<>(found.remarks());
         Double km = offer.km();
         if (km != null && km > FAR_KM) {
             remarks.add("The weather is from %,.0f miles away. Bring the file of a nearer station where there is one."
                     .formatted(km / KM_PER_MILE));
         }
-        boolean applied = kept.terms().useHorizon();
         if (horizon.isEmpty()) {
             remarks.add("No horizon was read on the survey, so no shade from around is counted.");
         } else if (!applied) {
-            remarks.add("The survey's horizon readings are left out by choice.");
+            remarks.add(HORIZON_LEFT_OUT);
         }
-        return new EstimateInputs(
-                EstimateInputs.MODEL,
-                offer.card().id(),
-                kept.weatherId() != null,
-                offer.card().invented(),
-                km,
-                found.source(),
-                found.groups(),
-                kept.terms(),
-                applied ? horizon : List.of(),
-                List.copyOf(remarks));
+        return List.copyOf(remarks);
     }
 }

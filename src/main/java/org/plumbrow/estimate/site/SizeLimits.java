@@ -102,7 +102,16 @@ public class SizeLimits {
         Optional<Limit> before = one(branchId, to.utilityId());
         long now = before.map(Limit::version).orElse(-1L);
         EditedMeanwhile.check(version, now);
-        int changed = jdbc.sql("""
+        if (!write(branchId, version, to)) {
+            throw new EditedMeanwhile(version, now);
+        }
+        List<Written> was = before.map(Limit::written).orElse(List.of());
+        log.changed(branchId, access.actor(), "size limit, " + to.whose(), was, to.written());
+    }
+
+    private boolean write(UUID branchId, long version, Limit to) {
+        UUID utility = to.utilityId();
+        return jdbc.sql("""
                 insert into size_limit as l (id, branch_id, utility_id, most_offset_percent, most_kw_ac)
                 values (:id, :branch, cast(:utility as uuid), :offset, :kw)
                 on conflict (branch_id, utility_id) do update
@@ -110,22 +119,14 @@ public class SizeLimits {
                        version = l.version + 1
                  where l.version = :version
                 """)
-                .param("id", Ids.next())
-                .param("branch", branchId)
-                .param("utility", to.utilityId() == null ? null : to.utilityId().toString(), java.sql.Types.VARCHAR)
-                .param("offset", to.mostOffsetPercent(), java.sql.Types.NUMERIC)
-                .param("kw", to.mostKwAc(), java.sql.Types.NUMERIC)
-                .param("version", version)
-                .update();
-        if (changed == 0) {
-            throw new EditedMeanwhile(version, now);
-        }
-        log.changed(
-                branchId,
-                access.actor(),
-                "size limit, " + to.whose(),
-                before.map(Limit::written).orElse(List.of()),
-                to.written());
+                        .param("id", Ids.next())
+                        .param("branch", branchId)
+                        .param("utility", utility == null ? null : utility.toString(), java.sql.Types.VARCHAR)
+                        .param("offset", to.mostOffsetPercent(), java.sql.Types.NUMERIC)
+                        .param("kw", to.mostKwAc(), java.sql.Types.NUMERIC)
+                        .param("version", version)
+                        .update()
+                == 1;
     }
 
     private static Limit limit(ResultSet row, int number) throws SQLException {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.calc.finance.use.UseChannel;
 import org.plumbrow.calc.finance.use.UseFinding;
@@ -23,6 +24,7 @@ import org.plumbrow.evidence.Upload;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
 import org.plumbrow.project.ProjectAccess;
+import org.plumbrow.project.gate.Gates;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
@@ -42,6 +44,7 @@ public class UseBook {
     private final BranchSettings settings;
     private final ProjectAccess projectAccess;
     private final Journal journal;
+    private final Gates gates;
     private final Access access;
     private final Clock clock;
 
@@ -53,6 +56,7 @@ public class UseBook {
             BranchSettings settings,
             ProjectAccess projectAccess,
             Journal journal,
+            Gates gates,
             Access access,
             Clock clock) {
         this.meters = meters;
@@ -62,6 +66,7 @@ public class UseBook {
         this.settings = settings;
         this.projectAccess = projectAccess;
         this.journal = journal;
+        this.gates = gates;
         this.access = access;
         this.clock = clock;
     }
@@ -84,21 +89,11 @@ public class UseBook {
         UUID branchId = projectAccess.require(projectId, May.EDIT_PROJECT);
         TypedUse typed = new TypedUse(first.toString(), kwh);
         UseChannel channel = MeterReadings.typed(name, rules(branchId), typed);
-        UUID id = Ids.next();
-        meters.insert(new UseMeter(
-                id,
-                branchId,
-                projectId,
-                0,
-                name,
-                Kind.TYPED,
+        UUID id = insert(
+                new Brought(projectId, branchId, name, Kind.TYPED, false),
                 typed,
                 null,
-                false,
-                true,
-                MeterReadings.summary(List.of(channel), List.of(), List.of()),
-                clock.instant(),
-                access.actor().name()));
+                MeterReadings.summary(List.of(channel), List.of(), List.of()));
         write(projectId, "use.typed", "Use of %s typed for %d months from %s.".formatted(name, kwh.size(), first));
         workAnew(projectId, branchId);
         return id;
@@ -133,32 +128,44 @@ public class UseBook {
         if (read.isRefused()) {
             return new Bringing.Refused(read.findings().get(0).sentence(), preview);
         }
-        String ending = kind == Kind.GREEN_BUTTON ? ".xml" : ".csv";
-        String file = upload.name().toLowerCase(java.util.Locale.ROOT).endsWith(ending)
-                ? upload.name()
-                : upload.name() + ending;
-        Keeping keeping =
-                evidence.keep(branchId, projectId, new Upload(file, upload.bytes(), "Use of " + name), access.actor());
+        Brought brought = new Brought(projectId, branchId, name, kind, wattHours);
+        return keep(brought, upload, MeterReadings.summary(read.channels(), read.findings(), preview));
+    }
+
+    private record Brought(UUID projectId, UUID branchId, String name, Kind kind, boolean wattHours) {}
+
+    private Bringing keep(Brought brought, Upload upload, UseMeter.Reading reading) {
+        String ending = brought.kind == Kind.GREEN_BUTTON ? ".xml" : ".csv";
+        boolean ends = upload.name().toLowerCase(java.util.Locale.ROOT).endsWith(ending);
+        Upload named =
+                new Upload(ends ? upload.name() : upload.name() + ending, upload.bytes(), "Use of " + brought.name);
+        Keeping keeping = evidence.keep(brought.branchId, brought.projectId, named, access.actor());
         if (keeping instanceof Keeping.Refused no) {
-            return new Bringing.Refused(no.sentence(), preview);
+            return new Bringing.Refused(no.sentence(), reading.preview());
         }
+        UUID id = insert(brought, null, ((Keeping.Kept) keeping).evidence().id(), reading);
+        String what = firstUp(brought.kind.words());
+        write(brought.projectId, "use.brought", "%s brought for the use of %s.".formatted(what, brought.name));
+        return new Bringing.Kept(id);
+    }
+
+    private UUID insert(Brought brought, @Nullable TypedUse typed, @Nullable UUID file, UseMeter.Reading reading) {
         UUID id = Ids.next();
         meters.insert(new UseMeter(
                 id,
-                branchId,
-                projectId,
+                brought.branchId,
+                brought.projectId,
                 0,
-                name,
-                kind,
-                null,
-                ((Keeping.Kept) keeping).evidence().id(),
-                wattHours,
-                false,
-                MeterReadings.summary(read.channels(), read.findings(), preview),
+                brought.name,
+                brought.kind,
+                typed,
+                file,
+                brought.wattHours,
+                typed != null,
+                reading,
                 clock.instant(),
                 access.actor().name()));
-        write(projectId, "use.brought", "%s brought for the use of %s.".formatted(firstUp(kind.words()), name));
-        return new Bringing.Kept(id);
+        return id;
     }
 
     private static String firstUp(String words) {
@@ -223,6 +230,11 @@ public class UseBook {
     }
 
     private void workAnew(UUID projectId, UUID branchId) {
+        sum(projectId, branchId);
+        gates.lookAgain(projectId);
+    }
+
+    private void sum(UUID projectId, UUID branchId) {
         ZoneRules rules = rules(branchId);
         List<UseChannel> channels = new ArrayList<>();
         List<String> said = new ArrayList<>();
@@ -236,14 +248,17 @@ public class UseBook {
             years.drop(projectId);
             return;
         }
-        UseYear year = UseYear.of(channels);
-        year.findings().stream().map(UseFinding::sentence).forEach(said::add);
         Optional<UseHours> hours = UseHours.of(channels);
-        UseYears.SiteUse use = new UseYears.SiteUse(
+        UseYears.SiteUse use = together(UseYear.of(channels), said, hours.isPresent());
+        years.keep(projectId, branchId, use, hours.map(UseHours::kwh).orElse(null));
+    }
+
+    private static UseYears.SiteUse together(UseYear year, List<String> said, boolean hourly) {
+        year.findings().stream().map(UseFinding::sentence).forEach(said::add);
+        return new UseYears.SiteUse(
                 year.months().stream().map(month -> month.kwh().orElse(null)).toList(),
                 year.months().stream().map(UseYear.Month::knownShare).toList(),
                 said,
-                hours.isPresent());
-        years.keep(projectId, branchId, use, hours.map(UseHours::kwh).orElse(null));
+                hourly);
     }
 }

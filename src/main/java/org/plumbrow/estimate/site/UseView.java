@@ -61,20 +61,24 @@ record UseView(
         }
         List<Row> rows = new ArrayList<>();
         for (Month month : Month.values()) {
-            int at = month.ordinal();
-            Double kwh = use.kwhByMonth().get(at);
-            SelfUse.Month of = self == null ? null : self.months().get(at);
-            boolean known = kwh != null && of != null;
-            rows.add(new Row(
-                    MonthRow.name(month),
-                    kwh,
-                    100 * use.knownShareByMonth().get(at),
-                    of == null ? null : of.productionKwh(),
-                    known ? of.onSiteKwh() : null,
-                    known ? of.exportedKwh() : null,
-                    MonthRow.width(kwh == null ? 0 : kwh, most),
-                    MonthRow.width(of == null ? 0 : of.productionKwh(), most)));
+            rows.add(row(month, use, self, most));
         }
         return rows;
+    }
+
+    private static Row row(Month month, UseYears.SiteUse use, @Nullable SelfUse self, double most) {
+        int at = month.ordinal();
+        Double kwh = use.kwhByMonth().get(at);
+        SelfUse.Month of = self == null ? null : self.months().get(at);
+        boolean known = kwh != null && of != null;
+        return new Row(
+                MonthRow.name(month),
+                kwh,
+                100 * use.knownShareByMonth().get(at),
+                of == null ? null : of.productionKwh(),
+                known ? of.onSiteKwh() : null,
+                known ? of.exportedKwh() : null,
+                MonthRow.width(kwh == null ? 0 : kwh, most),
+                MonthRow.width(of == null ? 0 : of.productionKwh(), most));
     }
 }

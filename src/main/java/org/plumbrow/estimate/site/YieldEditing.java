@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
 import org.plumbrow.project.ProjectAccess;
+import org.plumbrow.project.gate.Gates;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
@@ -29,6 +30,7 @@ public class YieldEditing {
     private final WeatherRows weather;
     private final ProjectAccess projectAccess;
     private final Journal journal;
+    private final Gates gates;
     private final Access access;
     private final Clock clock;
 
@@ -38,6 +40,7 @@ public class YieldEditing {
             WeatherRows weather,
             ProjectAccess projectAccess,
             Journal journal,
+            Gates gates,
             Access access,
             Clock clock) {
         this.rows = rows;
@@ -45,6 +48,7 @@ public class YieldEditing {
         this.weather = weather;
         this.projectAccess = projectAccess;
         this.journal = journal;
+        this.gates = gates;
         this.access = access;
         this.clock = clock;
     }
@@ -56,10 +60,7 @@ public class YieldEditing {
      */
     public Optional<Refusal> change(UUID projectId, long version, @Nullable UUID weatherId, YieldTerms terms) {
         UUID branchId = projectAccess.require(projectId, May.EDIT_PROJECT);
-        if (weatherId != null
-                && weather.find(weatherId)
-                        .filter(card -> card.branchId().equals(branchId))
-                        .isEmpty()) {
+        if (weatherId != null && !isOf(branchId, weatherId)) {
             return Optional.of(new Refusal("weatherId", "Choose one of the list."));
         }
         YieldRows.Kept before = rows.terms(projectId);
@@ -72,13 +73,24 @@ public class YieldEditing {
         if (!rows.keep(projectId, branchId, version, weatherId, terms)) {
             throw new EditedMeanwhile(version, rows.terms(projectId).version());
         }
-        journal.append(
-                JournalEvent.of(
-                        projectId, "estimate.changed", sentence(before, weatherId, terms), facts(before, terms)),
-                access.actor(),
-                clock.instant());
+        String sentence = sentence(before, weatherId, terms);
+        var event = JournalEvent.of(projectId, "estimate.changed", sentence, facts(before, terms));
+        journal.append(event, access.actor(), clock.instant());
         book.refresh(projectId);
+        gates.lookAgain(projectId);
         return Optional.empty();
+    }
+
+    /** Computes the yield and keeps it, as opening its page does. */
+    public void compute(UUID projectId) {
+        projectAccess.require(projectId, May.SEE_ESTIMATE);
+        book.refresh(projectId);
+    }
+
+    private boolean isOf(UUID branchId, UUID weatherId) {
+        return weather.find(weatherId)
+                .filter(card -> card.branchId().equals(branchId))
+                .isPresent();
     }
 
     private String sentence(YieldRows.Kept before, @Nullable UUID weatherId, YieldTerms terms) {

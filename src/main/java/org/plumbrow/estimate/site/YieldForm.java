@@ -181,44 +181,55 @@ record YieldForm(
         }
     }
 
-    /** Every field, for the journal and for the page that lays theirs beside yours. */
+    /** Every field, for the page that lays theirs beside yours. */
     List<Written> written() {
+        String chosen = Typed.text(weatherId).isEmpty() ? "the nearest" : "chosen";
         List<Written> all = new ArrayList<>();
-        all.add(Written.of(
-                "Weather", "weatherId", weatherId, Typed.text(weatherId).isEmpty() ? "the nearest" : "chosen"));
-        for (int at = 0; at < losses.size(); at++) {
-            all.add(Written.of(
-                    "Loss %d".formatted(at + 1),
-                    "losses[%d].name".formatted(at),
-                    losses.get(at).name()));
-            all.add(Written.of(
-                    "Loss %d, %%".formatted(at + 1),
-                    "losses[%d].percent".formatted(at),
-                    losses.get(at).percent()));
-        }
-        for (int at = 0; at < 12; at++) {
-            String month = MonthRow.name(java.time.Month.of(at + 1));
-            all.add(Written.of(
-                    "Snow, %s, %%".formatted(month),
-                    "snow[%d].percent".formatted(at),
-                    snow.get(at).percent()));
-        }
+        all.add(Written.of("Weather", "weatherId", weatherId, chosen));
+        all.addAll(writtenLosses());
+        all.addAll(writtenSnow());
         all.add(Written.of("Spread from year to year, %", "yearPercent", yearPercent));
         all.add(Written.of("Spread of the estimate, %", "modelPercent", modelPercent));
         all.add(Written.of("Sky", "sky", sky));
         all.add(Written.of("Ground reflects", "albedo", albedo));
         all.add(Written.of("Power for each kelvin, %", "gammaPercent", gammaPercent));
         all.add(Written.of("Inverter efficiency, %", "efficiencyPercent", efficiencyPercent));
-        all.add(Written.of("Horizon applied", "useHorizon", useHorizon, WeatherForms.yes(useHorizon) ? "yes" : "no"));
+        String applied = WeatherForms.yes(useHorizon) ? "yes" : "no";
+        all.add(Written.of("Horizon applied", "useHorizon", useHorizon, applied));
+        all.addAll(writtenRows());
+        return all;
+    }
+
+    private List<Written> writtenLosses() {
+        List<Written> all = new ArrayList<>();
+        for (int at = 0; at < losses.size(); at++) {
+            String row = "losses[%d].".formatted(at);
+            String label = "Loss %d".formatted(at + 1);
+            all.add(Written.of(label, row + "name", losses.get(at).name()));
+            all.add(Written.of(label + ", %", row + "percent", losses.get(at).percent()));
+        }
+        return all;
+    }
+
+    private List<Written> writtenSnow() {
+        List<Written> all = new ArrayList<>();
+        for (int at = 0; at < snow.size(); at++) {
+            String label = "Snow, %s, %%".formatted(MonthRow.name(java.time.Month.of(at + 1)));
+            all.add(Written.of(
+                    label, "snow[%d].percent".formatted(at), snow.get(at).percent()));
+        }
+        return all;
+    }
+
+    private List<Written> writtenRows() {
+        List<Written> all = new ArrayList<>();
         for (int at = 0; at < rows.size(); at++) {
+            String row = "rows[%d].".formatted(at);
+            String label = "Array %d, ".formatted(at + 1);
             all.add(Written.of(
-                    "Array %d, row height, ft".formatted(at + 1),
-                    "rows[%d].widthFt".formatted(at),
-                    rows.get(at).widthFt()));
+                    label + "row height, ft", row + "widthFt", rows.get(at).widthFt()));
             all.add(Written.of(
-                    "Array %d, row to row, ft".formatted(at + 1),
-                    "rows[%d].pitchFt".formatted(at),
-                    rows.get(at).pitchFt()));
+                    label + "row to row, ft", row + "pitchFt", rows.get(at).pitchFt()));
         }
         return all;
     }

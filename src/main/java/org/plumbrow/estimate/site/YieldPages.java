@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Saving;
@@ -184,14 +183,19 @@ class YieldPages {
         model.addAttribute("sheet", page.title());
         model.addAttribute("missing", page.missing());
         model.addAttribute("view", page.view());
-        Optional.ofNullable(page.view()).ifPresent(view -> {
-            model.addAttribute("share", words.number(Math.floor(1000 * (1 - view.ownShare()) + 0.5) / 10, 1));
-            List<Option> arrays = new ArrayList<>();
-            for (int at = 0; at < view.arrays().size(); at++) {
-                arrays.add(new Option(String.valueOf(at), view.arrays().get(at)));
-            }
-            model.addAttribute("arrayOptions", arrays);
-        });
+        OrientationView view = page.view();
+        if (view != null) {
+            answer(view, model);
+        }
         return "estimate/orientation";
+    }
+
+    private void answer(OrientationView view, Model model) {
+        model.addAttribute("share", words.number(Math.floor(1000 * (1 - view.ownShare()) + 0.5) / 10, 1));
+        List<Option> arrays = new ArrayList<>();
+        for (int at = 0; at < view.arrays().size(); at++) {
+            arrays.add(new Option(String.valueOf(at), view.arrays().get(at)));
+        }
+        model.addAttribute("arrayOptions", arrays);
     }
 }
