@@ -1,7 +1,6 @@
 package org.plumbrow.design.drawing;
 
 import java.util.List;
-import java.util.Locale;
 
 /** What is drawn on one sheet, written as SVG with attributes only; lengths in points from the upper left corner. */
 final class Canvas {
@@ -20,8 +19,14 @@ final class Canvas {
     }
 
     static String number(double value) {
-        String plain = String.format(Locale.ROOT, "%.2f", value);
-        return plain.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
+        long hundredths = Math.round(value * 100);
+        if (hundredths % 100 == 0) {
+            return Long.toString(hundredths / 100);
+        }
+        long whole = Math.abs(hundredths) / 100;
+        long part = Math.abs(hundredths) % 100;
+        String digits = part % 10 == 0 ? Long.toString(part / 10) : (part < 10 ? "0" : "") + part;
+        return (hundredths < 0 ? "-" : "") + whole + "." + digits;
     }
 
     static String escaped(String words) {
@@ -68,8 +73,9 @@ final class Canvas {
     }
 
     private void rect(double x, double y, double width, double height, String pen, String fill) {
-        svg.append("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\"%s/>\n"
-                .formatted(number(x), number(y), number(width), number(height), fill, pen));
+        svg.append("<rect x=\"").append(number(x)).append("\" y=\"").append(number(y));
+        svg.append("\" width=\"").append(number(width)).append("\" height=\"").append(number(height));
+        svg.append("\" fill=\"").append(fill).append('"').append(pen).append("/>\n");
     }
 
     void circle(double x, double y, double radius, Weight weight, String fill) {

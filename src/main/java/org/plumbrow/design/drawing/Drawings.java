@@ -1,10 +1,13 @@
 package org.plumbrow.design.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.energy.sun.Place;
 import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.DesignFacts.PvArray;
 
 /** All sheets of a design, from its data alone. */
 public final class Drawings {
@@ -18,7 +21,7 @@ public final class Drawings {
 
     /** @param place where it stands on the earth, for the sun's angle on the section */
     public static List<Sheet> sheets(DesignFacts facts, @Nullable Place place) {
-        List<Drawn> drawn = new ArrayList<>(new OneLine(facts).sheets());
+        List<Drawn> drawn = numbered(drawn(facts, place));
         Frame frame = new Frame(facts);
         List<Sheet> sheets = new ArrayList<>();
         for (Drawn one : drawn) {
@@ -26,5 +29,37 @@ public final class Drawings {
             sheets.add(new Sheet(one.slug(), one.title(), one.number(), svg));
         }
         return List.copyOf(sheets);
+    }
+
+    private static List<Drawn> drawn(DesignFacts facts, @Nullable Place place) {
+        List<Drawn> drawn = new ArrayList<>(new OneLine(facts).sheets());
+        for (PvArray array : facts.arrays()) {
+            drawn.addAll(new Layout(facts, array).sheets());
+            drawn.addAll(new Section(facts, array, place).sheets());
+        }
+        facts.arrays().forEach(array -> drawn.addAll(new StringMap(facts, array).sheets()));
+        drawn.addAll(quantities(facts));
+        return drawn;
+    }
+
+    private static List<Drawn> quantities(DesignFacts facts) {
+        Flow flow = Flow.onNewSheet();
+        flow.table(Quantities.of(facts).table());
+        flow.table(Schedules.labels(facts));
+        String says = "Bill of quantities and the labels that are put up.";
+        return Drawn.all("quantities", "Quantities and labels", "Q", Drawn.NOT_TO_SCALE, says, flow.canvases());
+    }
+
+    private static List<Drawn> numbered(List<Drawn> drawn) {
+        Map<String, Integer> counts = new HashMap<>();
+        return drawn.stream()
+                .map(one -> one.numbered(counts.merge(one.number(), 1, Integer::sum)))
+                .toList();
+    }
+
+    /** "a1" of "A1", for addresses. */
+    static String slug(String mark) {
+        String plain = mark.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return plain.replaceAll("^-|-$", "");
     }
 }

@@ -9,7 +9,7 @@ final class Flow {
     private static final double BETWEEN = 14;
 
     private final List<Canvas> canvases = new ArrayList<>();
-    private final double left;
+    private double left;
     private double width;
     private double y;
 
@@ -39,6 +39,7 @@ final class Flow {
     private void next() {
         canvases.add(new Canvas());
         y = Frame.TOP;
+        left = Frame.LEFT;
         width = Frame.RIGHT - Frame.LEFT;
     }
 

@@ -43,7 +43,7 @@ final class OneLine {
         flow.table(Schedules.runs(circuits));
         flow.notes("Notes", OneLineNotes.of(circuits));
         canvases.addAll(flow.canvases());
-        return named(canvases);
+        return Drawn.all("one-line", "One-line diagram", "E", Drawn.NOT_TO_SCALE, says(), canvases);
     }
 
     /** @return lower edge of the last diagram */
@@ -81,16 +81,6 @@ final class OneLine {
             parts.add(List.of());
         }
         return parts;
-    }
-
-    private List<Drawn> named(List<Canvas> canvases) {
-        List<Drawn> drawn = new ArrayList<>();
-        for (int i = 0; i < canvases.size(); i++) {
-            String slug = i == 0 ? "one-line" : "one-line-" + (i + 1);
-            String title = i == 0 ? "One-line diagram" : "One-line diagram, sheet " + (i + 1);
-            drawn.add(new Drawn(slug, title, "E-" + (i + 1), Drawn.NOT_TO_SCALE, says(), canvases.get(i)));
-        }
-        return drawn;
     }
 
     private String says() {
