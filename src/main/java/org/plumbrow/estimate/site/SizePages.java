@@ -137,10 +137,11 @@ class SizePages {
                 .stream()
                 .map(each -> each.getValue() + " of " + each.getKey())
                 .collect(Collectors.joining(", "));
+        boolean alone = option.strings().stream().allMatch(each -> each == 1);
         return new Column(
                 name,
                 option,
-                strings,
+                alone ? "–" : strings,
                 option.forbiddenBy().map(limit -> limit.words()).orElse(""));
     }
 }

@@ -1,6 +1,7 @@
 package org.plumbrow.estimate.site;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.Range;
@@ -9,6 +10,8 @@ import org.springframework.validation.Errors;
 
 /** Reads what somebody typed; what cannot be read leaves a sentence at its field. */
 record Typed(Errors errors) {
+
+    private static final int DECIMALS = 6;
 
     static String text(@Nullable String typed) {
         return typed == null ? "" : typed.strip();
@@ -65,7 +68,9 @@ record Typed(Errors errors) {
         if (value == null) {
             return "";
         }
-        BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
+        BigDecimal exact = BigDecimal.valueOf(value)
+                .setScale(DECIMALS, RoundingMode.HALF_UP)
+                .stripTrailingZeros();
         return (exact.scale() < 0 ? exact.setScale(0) : exact).toPlainString().replace('-', '−');
     }
 

@@ -100,5 +100,12 @@ public record UseMeter(
     }
 
     /** @param month "2026-03" @param knownPercent of its hours */
-    public record Month(String month, double kwh, double knownPercent, int estimated) {}
+    public record Month(String month, double kwh, double knownPercent, int estimated) {
+
+        /** "Mar 2026". */
+        public String words() {
+            YearMonth known = YearMonth.parse(month);
+            return MonthRow.name(known.getMonth()) + " " + known.getYear();
+        }
+    }
 }

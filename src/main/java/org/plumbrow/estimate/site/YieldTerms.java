@@ -45,7 +45,7 @@ public record YieldTerms(
             null,
             SkyModel.HAY_DAVIES,
             SiteYear.USUAL_ALBEDO,
-            100 * ModuleTraits.USUAL.gammaPerK(),
+            Math.round(1e4 * ModuleTraits.USUAL.gammaPerK()) / 100.0,
             100 * Inverter.USUAL_EFFICIENCY,
             true,
             List.of());
