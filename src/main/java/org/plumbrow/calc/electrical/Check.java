@@ -13,7 +13,7 @@ import java.util.Locale;
  * @param value that resulted, NaN where nothing was measured
  * @param limit that it is held against, NaN where there is none
  * @param unit of both
- * @param margin share of the limit that is left, below 0 when broken, NaN without a limit
+ * @param margin share of the limit that is left, below 0 when broken, NaN without a limit or with a limit of 0
  * @param sentence what a colleague would say, with the values
  * @param remedy what to do; empty when nothing is to be done
  */
@@ -53,7 +53,7 @@ public record Check(
             String subject, String clause, double value, double limit, String unit, List<Input> inputs, String remedy) {
         boolean holds = value <= limit + ALMOST;
         String sentence = "%s: %s %s of at most %s %s.".formatted(subject, figure(value), unit, figure(limit), unit);
-        return limited(subject, clause, value, limit, unit, (limit - value) / limit, holds, inputs, sentence, remedy);
+        return limited(subject, clause, value, limit, unit, limit - value, holds, inputs, sentence, remedy);
     }
 
     /** A value that must reach a limit. */
@@ -62,7 +62,7 @@ public record Check(
         boolean holds = value >= limit - ALMOST;
         String sentence =
                 "%s: %s %s, at least %s %s are needed.".formatted(subject, figure(value), unit, figure(limit), unit);
-        return limited(subject, clause, value, limit, unit, (value - limit) / limit, holds, inputs, sentence, remedy);
+        return limited(subject, clause, value, limit, unit, value - limit, holds, inputs, sentence, remedy);
     }
 
     private static Check limited(
@@ -71,12 +71,13 @@ public record Check(
             double value,
             double limit,
             String unit,
-            double margin,
+            double left,
             boolean holds,
             List<Input> inputs,
             String sentence,
             String remedy) {
         Verdict verdict = holds ? Verdict.PASS : Verdict.FAIL;
+        double margin = limit == 0 ? Double.NaN : left / limit;
         return new Check(subject, clause, inputs, value, limit, unit, margin, verdict, sentence, holds ? "" : remedy);
     }
 
@@ -104,6 +105,11 @@ public record Check(
     /** The same, with another verdict and what to do. */
     public Check but(Verdict other, String whatToDo) {
         return new Check(subject, clause, inputs, value, limit, unit, margin, other, sentence, whatToDo);
+    }
+
+    /** The same under another name of its clause. */
+    public Check citing(String otherClause) {
+        return new Check(subject, otherClause, inputs, value, limit, unit, margin, verdict, sentence, remedy);
     }
 
     public Check with(Input... more) {

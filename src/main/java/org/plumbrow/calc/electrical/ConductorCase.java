@@ -49,11 +49,18 @@ public record ConductorCase(
         return phases == 0;
     }
 
-    /** At its operating current, power factor 1. */
+    /** At its operating current, power factor 1. @throws IllegalArgumentException when it is not in the tables */
     public VoltageDrop.Result drop() {
         return isDc()
                 ? VoltageDrop.dc(size, material, lengthFt, operatingA, volts)
                 : VoltageDrop.ac(phases, size, material, raceway, lengthFt, operatingA, volts, 1);
+    }
+
+    /** Whether the tables know a conductor of that size and material. */
+    public boolean isInTables() {
+        return size.ampacity(material, TemperatureRating.C90).isPresent()
+                && size.ampacity(material, terminals).isPresent()
+                && size.acOhmsPerKft(material).isPresent();
     }
 
     public ConductorCase with(ConductorSize other) {

@@ -19,6 +19,9 @@ public final class ConductorChecks {
 
     public static List<Check> of(ConductorCase run) {
         List<Check> checks = new ArrayList<>(currents(run));
+        if (!run.isInTables()) {
+            return List.copyOf(checks);
+        }
         checks.add(drop(run));
         checks.add(ground(run));
         fill(run).ifPresent(checks::add);
@@ -44,14 +47,7 @@ public final class ConductorChecks {
     }
 
     private static Stream<ConductorCase> sizes(ConductorCase run) {
-        return Arrays.stream(ConductorSize.values())
-                .filter(size -> exists(size, run.material()))
-                .map(run::with);
-    }
-
-    private static boolean exists(ConductorSize size, ConductorMaterial material) {
-        return size.ampacity(material, TemperatureRating.C90).isPresent()
-                && size.acOhmsPerKft(material).isPresent();
+        return Arrays.stream(ConductorSize.values()).map(run::with).filter(ConductorCase::isInTables);
     }
 
     private static boolean carries(ConductorCase run) {
@@ -181,40 +177,59 @@ public final class ConductorChecks {
                                 "No size of the table keeps it within the limit: shorten the run or raise the voltage."));
     }
 
+    /**
+     * The smallest equipment ground of a run. Alternating current: enlarged with the phases (NEC 250.122(B)), never larger
+     * than they are (250.122(A)). Direct current of the array: an assumed device where there is none, and no enlargement
+     * (690.45).
+     *
+     * @return empty above 1200 A, where the table ends
+     */
+    public static Optional<ConductorSize> leastGround(ConductorCase run) {
+        Optional<ConductorSize> least = EquipmentGround.forDevice(guardA(run), run.groundMaterial());
+        if (run.isDc()) {
+            return least;
+        }
+        ConductorSize needed = smallestForCurrent(run).orElse(run.size());
+        return least.flatMap(ground -> EquipmentGround.enlarged(ground, needed, run.size()))
+                .map(ground -> run.groundMaterial() == run.material()
+                                && ground.circularMils() > run.size().circularMils()
+                        ? run.size()
+                        : ground);
+    }
+
+    private static double guardA(ConductorCase run) {
+        return run.deviceA() == null ? Overcurrent.sizeFor(run.designA()).orElse(6000) : run.deviceA();
+    }
+
     private static Check ground(ConductorCase run) {
         String subject = run.name() + ": equipment ground";
-        double device = run.deviceA() == null ? run.designA() : run.deviceA();
-        Optional<ConductorSize> least = EquipmentGround.forDevice(device, run.groundMaterial())
-                .flatMap(ground ->
-                        EquipmentGround.enlarged(ground, smallestForCurrent(run).orElse(run.size()), run.size()));
         ConductorSize ground = run.ground();
         if (ground == null) {
             return Check.cannotTell(subject, "NEC 250.122", List.of("size of the equipment ground"));
         }
-        if (least.isEmpty()) {
-            return Check.said(
-                    subject,
-                    "NEC 250.122",
-                    Verdict.NEEDS_ENGINEER,
-                    subject + ": the table ends at 1200 A.",
-                    "A licensed engineer sizes it.");
-        }
+        return leastGround(run)
+                .map(least -> ground(run, ground, least))
+                .orElseGet(() -> Check.said(
+                        subject,
+                        "NEC 250.122",
+                        Verdict.NEEDS_ENGINEER,
+                        subject + ": the table ends at 1200 A.",
+                        "A licensed engineer sizes it."));
+    }
+
+    private static Check ground(ConductorCase run, ConductorSize ground, ConductorSize least) {
+        String material = " " + run.groundMaterial().words();
         return Check.atLeast(
-                subject,
-                "NEC Table 250.122, 250.122(B)",
+                run.name() + ": equipment ground",
+                run.isDc() ? "NEC Table 250.122, 690.45" : "NEC Table 250.122, 250.122(B)",
                 ground.circularMils(),
-                least.get().circularMils(),
+                least.circularMils(),
                 "cmil",
                 List.of(
-                        Input.of("device", device, "A"),
-                        new Input(
-                                "ground",
-                                ground.words() + " " + run.groundMaterial().words()),
-                        new Input(
-                                "least",
-                                least.get().words() + " " + run.groundMaterial().words())),
-                "Use at least " + least.get().words() + " "
-                        + run.groundMaterial().words() + ".");
+                        Input.of(run.deviceA() == null ? "device, assumed" : "device", guardA(run), "A"),
+                        new Input("ground", ground.words() + material),
+                        new Input("least", least.words() + material)),
+                "Use at least " + least.words() + material + ".");
     }
 
     private static Optional<Check> fill(ConductorCase run) {
@@ -275,6 +290,9 @@ public final class ConductorChecks {
                         new Input("lies in", run.raceway().words()),
                         new Input("where", run.location().words())),
                 "Bury it deeper.");
+        if (run.location() == BurialCover.UNDER_A_BUILDING && run.raceway() == Raceway.DIRECT_BURIED) {
+            return Optional.of(check.but(Verdict.FAIL, "Under a building a cable lies in a raceway."));
+        }
         boolean plowed = run.location() == BurialCover.ELSEWHERE && run.coverIn() < BurialCover.TILLED_FIELD_IN;
         return Optional.of(
                 plowed && check.verdict() == Verdict.PASS

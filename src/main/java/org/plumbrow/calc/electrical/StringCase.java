@@ -58,6 +58,11 @@ public record StringCase(
         return module.vocV() * coldFactor();
     }
 
+    /** Whether anything says how the voltage rises in such a cold: the table ends at -40 °C. */
+    public boolean isKnownInTheCold() {
+        return module.vocPercentPerK() != null || lowC >= StringVoltage.TABLE_ENDS_C;
+    }
+
     /** @throws IllegalArgumentException below -40 °C when the table has to be used */
     public double coldFactor() {
         return module.vocPercentPerK() == null

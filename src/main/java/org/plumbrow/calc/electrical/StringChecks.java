@@ -6,6 +6,8 @@ import org.plumbrow.calc.electrical.Check.Input;
 /** What a plan reviewer asks of strings: voltage in the cold and in the heat, currents, fuses. */
 public final class StringChecks {
 
+    private static final String MAKER = "maker's instructions (NEC 110.3(B))";
+
     private StringChecks() {}
 
     public static List<Check> of(StringCase strings) {
@@ -13,13 +15,24 @@ public final class StringChecks {
                 cold(strings),
                 hot(strings),
                 fullPower(strings),
-                landed(strings),
                 shortCircuit(strings),
                 operating(strings),
                 fuses(strings));
     }
 
     public static Check cold(StringCase strings) {
+        return strings.isKnownInTheCold()
+                ? coldByFactor(strings)
+                : Check.said(
+                        strings.name() + ": voltage in the cold",
+                        "NEC Table 690.7(A)",
+                        Verdict.NEEDS_ENGINEER,
+                        "%s: voltage in the cold: the code's table ends at −40 °C; here %s °C are expected."
+                                .formatted(strings.name(), Check.figure(strings.lowC())),
+                        "Enter the module's own coefficient, or ask its maker.");
+    }
+
+    private static Check coldByFactor(StringCase strings) {
         boolean own = strings.module().vocPercentPerK() != null;
         double volts = strings.modules() * strings.vocColdV();
         return Check.atMost(
@@ -48,44 +61,75 @@ public final class StringChecks {
     }
 
     public static Check hot(StringCase strings) {
-        return Check.atLeast(
-                strings.name() + ": voltage in the heat",
-                "maker's instructions (NEC 110.3(B))",
-                strings.modules() * strings.vmpHotV(),
-                strings.input().mpptFromV(),
-                "V",
-                List.of(
-                        Input.of("modules in series", strings.modules(), "modules"),
-                        Input.of("Vmp of a module at 25 °C", strings.module().vmpV(), "V"),
-                        Input.of("cell in the heat", strings.hotCellC(), "°C"),
-                        Input.of("Vmp of a module in the heat", strings.vmpHotV(), "V")),
-                "At least %d modules in series are needed.".formatted(strings.leastInSeries()));
+        String subject = strings.name() + ": voltage in the heat";
+        double volts = strings.modules() * strings.vmpHotV();
+        List<Input> inputs = List.of(
+                Input.of("modules in series", strings.modules(), "modules"),
+                Input.of("Vmp of a module at 25 °C", strings.module().vmpV(), "V"),
+                Input.of("cell in the heat", strings.hotCellC(), "°C"),
+                Input.of("Vmp of a module in the heat", strings.vmpHotV(), "V"),
+                Input.of("the input works from", strings.input().mpptFromV(), "V"),
+                Input.of("the input works to", strings.input().mpptToV(), "V"));
+        return volts > strings.input().mpptToV()
+                ? Check.atMost(
+                        subject,
+                        MAKER,
+                        volts,
+                        strings.input().mpptToV(),
+                        "V",
+                        inputs,
+                        "At most %d modules in series stay in the input's window."
+                                .formatted(StringVoltage.mostInSeries(
+                                        strings.input().mpptToV(), strings.vmpHotV())))
+                : Check.atLeast(
+                        subject,
+                        MAKER,
+                        volts,
+                        strings.input().mpptFromV(),
+                        "V",
+                        inputs,
+                        "At least %d modules in series are needed.".formatted(strings.leastInSeries()));
     }
 
     /** Outside the full-power window nothing breaks, but something is lost. */
     public static Check fullPower(StringCase strings) {
+        String subject = strings.name() + ": full power in the heat";
         double volts = strings.modules() * strings.vmpHotV();
-        Check check = Check.atLeast(
-                strings.name() + ": full power in the heat",
-                "maker's instructions (NEC 110.3(B))",
-                volts,
-                strings.input().fullFromV(),
-                "V",
-                List.of(
-                        Input.of("string in the heat", volts, "V"),
-                        Input.of("full power from", strings.input().fullFromV(), "V"),
-                        Input.of("full power to", strings.input().fullToV(), "V")),
-                "Below the full-power window: %d modules in series reach it.".formatted(strings.leastForFullPower()));
+        double toV = strings.input().fullToV();
+        List<Input> inputs = List.of(
+                Input.of("string in the heat", volts, "V"),
+                Input.of("full power from", strings.input().fullFromV(), "V"),
+                Input.of("full power to", toV, "V"));
+        Check check = volts > toV
+                ? Check.atMost(
+                        subject,
+                        MAKER,
+                        volts,
+                        toV,
+                        "V",
+                        inputs,
+                        "Above the full-power window: %d modules in series stay in it."
+                                .formatted(StringVoltage.mostInSeries(toV, strings.vmpHotV())))
+                : Check.atLeast(
+                        subject,
+                        MAKER,
+                        volts,
+                        strings.input().fullFromV(),
+                        "V",
+                        inputs,
+                        "Below the full-power window: %d modules in series reach it."
+                                .formatted(strings.leastForFullPower()));
         return check.verdict() == Verdict.FAIL ? check.but(Verdict.REMARK, check.remedy()) : check;
     }
 
-    private static Check landed(StringCase strings) {
+    /** @param circuits that end on the input's terminals: strings by themselves and combiners */
+    public static Check landed(StringCase strings, int circuits) {
         return Check.atMost(
-                strings.name() + ": strings on the input",
-                "maker's instructions (NEC 110.3(B))",
-                strings.strings(),
+                strings.name() + ": circuits on the input",
+                MAKER,
+                circuits,
                 strings.input().stringsLanded(),
-                "strings",
+                "circuits",
                 List.of(Input.of("strings on the input", strings.strings(), "strings")),
                 "Use another input, or a combiner.");
     }
@@ -107,7 +151,7 @@ public final class StringChecks {
     private static Check operating(StringCase strings) {
         Check check = Check.atMost(
                 strings.name() + ": operating current of the input",
-                "maker's instructions (NEC 110.3(B))",
+                MAKER,
                 strings.module().impA() * strings.strings(),
                 strings.input().maxA(),
                 "A",

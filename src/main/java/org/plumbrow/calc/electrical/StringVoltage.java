@@ -26,6 +26,9 @@ public final class StringVoltage {
         {-40, 1.25}
     };
 
+    /** Below this the table says nothing and the maker must be asked, °C. */
+    public static final double TABLE_ENDS_C = -40;
+
     private StringVoltage() {}
 
     /** Where the conductors are: how high the voltage may be (NEC 690.7). */

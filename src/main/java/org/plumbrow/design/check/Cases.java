@@ -1,6 +1,7 @@
 package org.plumbrow.design.check;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.Mounting;
@@ -30,6 +31,9 @@ public final class Cases {
     private static final double USUAL_HIGH_C = 34;
     private static final double INDOORS_C = 30;
 
+    /** Mark of the point of interconnection. */
+    static final String POI = "POI";
+
     private Cases() {}
 
     /** Strings of one input; their array and inverter are known. */
@@ -51,11 +55,25 @@ public final class Cases {
                 array.mounting() == Mounting.PITCHED_ROOF);
     }
 
+    /** The highest voltage of those strings in the cold; empty while nothing says how the cold raises it. */
+    static Optional<Double> coldV(DesignFacts design, List<PvString> strings) {
+        if (design.designLowC() == null) {
+            return Optional.empty();
+        }
+        return strings.stream()
+                .filter(string -> design.array(string.array()).isPresent()
+                        && design.inverter(string.inverter()).isPresent())
+                .map(string -> strings(design, "", List.of(string)))
+                .filter(StringCase::isKnownInTheCold)
+                .map(one -> one.modules() * one.vocColdV())
+                .max(Double::compare);
+    }
+
     private static @Nullable Double fuse(DesignFacts design, PvString string) {
         return design.combiners().stream()
                 .filter(combiner -> combiner.mark().equals(string.combiner()))
                 .map(Combiner::fuseA)
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .findFirst()
                 .orElse(null);
     }
@@ -185,14 +203,34 @@ public final class Cases {
                 .orElse(BurialCover.ELSEWHERE);
     }
 
+    /** Of the run itself, else the fuse of its string's combiner or the breaker at the point of interconnection. */
     private static Optional<Double> device(DesignFacts design, Run run) {
         return design.devices().stream()
                 .filter(device -> run.mark().equals(device.inRun()))
-                .filter(device -> switch (device.kind()) {
-                    case BREAKER, FUSED_DISCONNECT -> true;
-                    case UNFUSED_DISCONNECT, PANEL, METER -> false;
-                })
+                .filter(Cases::opensByItself)
                 .map(Device::ratedA)
+                .max(Double::compare)
+                .or(() -> run.flow() == Flow.DC_STRING ? stringFuse(design, run) : Optional.empty())
+                .or(() -> run.to().equals(POI)
+                        ? Optional.ofNullable(design.connection().breakerA())
+                        : Optional.empty());
+    }
+
+    /** Whether it is an overcurrent device. */
+    static boolean opensByItself(Device device) {
+        return switch (device.kind()) {
+            case BREAKER, FUSED_DISCONNECT -> true;
+            case UNFUSED_DISCONNECT, PANEL, METER -> false;
+        };
+    }
+
+    private static Optional<Double> stringFuse(DesignFacts design, Run run) {
+        return design.strings().stream()
+                .filter(string -> string.mark().equals(run.from())
+                        || string.array().equals(run.from())
+                        || run.to().equals(string.combiner()))
+                .map(string -> fuse(design, string))
+                .filter(Objects::nonNull)
                 .findFirst();
     }
 }

@@ -6,15 +6,19 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Busbar;
 import org.plumbrow.calc.electrical.Check;
-import org.plumbrow.calc.electrical.ConductorCase;
+import org.plumbrow.calc.electrical.Check.Input;
+import org.plumbrow.calc.electrical.ConductorMaterial;
+import org.plumbrow.calc.electrical.ConductorSize;
 import org.plumbrow.calc.electrical.ConnectionCase;
 import org.plumbrow.calc.electrical.ConnectionChecks;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.calc.electrical.VoltageRise;
 import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.DesignFacts.ConnectionKind;
 import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.Flow;
+import org.plumbrow.design.DesignFacts.PlacedInverter;
+import org.plumbrow.design.DesignFacts.Run;
 
 /** Where the array meets the service. */
 final class ServiceChecks {
@@ -29,7 +33,8 @@ final class ServiceChecks {
         }
         List<Check> checks = new ArrayList<>();
         checks.add(voltageFits(design, service));
-        checks.addAll(ConnectionChecks.of(connection(design, service)));
+        checks.addAll(connected(design, service));
+        checks.addAll(tap(design));
         checks.add(rise(design, service));
         return checks;
     }
@@ -66,6 +71,89 @@ final class ServiceChecks {
                         : "");
     }
 
+    /** What the bare figures do not say: whose panel it is, and that a smaller main has to carry the loads. */
+    private static List<Check> connected(DesignFacts design, Service service) {
+        return ConnectionChecks.of(connection(design, service)).stream()
+                .map(check -> check.subject().equals("Busbar") ? asIntended(design, check) : check)
+                .toList();
+    }
+
+    private static Check asIntended(DesignFacts design, Check check) {
+        var at = design.connection();
+        if (at.kind() == ConnectionKind.CENTER_FED_PANEL && !at.dwelling()) {
+            return check.but(
+                    Verdict.FAIL, "The rule for center-fed panels is for dwellings only: use another rule here.");
+        }
+        return at.newMainA() != null && check.verdict() == Verdict.PASS
+                ? check.but(
+                        Verdict.REMARK,
+                        "With a smaller main: a load calculation has to show that %s A carry the loads."
+                                .formatted(
+                                        Input.of("", at.newMainA(), "").value().strip()))
+                : check;
+    }
+
+    /** Conductors of a tap: not thinner than 6 AWG copper or 4 AWG aluminum, and short before their device. */
+    private static List<Check> tap(DesignFacts design) {
+        if (design.connection().kind() != ConnectionKind.SUPPLY_SIDE_TAP) {
+            return List.of();
+        }
+        List<Check> checks = new ArrayList<>();
+        for (Run run : design.runs()) {
+            if (run.to().equals(Cases.POI)) {
+                ConductorSize.of(run.size()).ifPresent(size -> checks.add(tapSize(run, size)));
+                checks.add(tapLength(design, run));
+            }
+        }
+        return checks;
+    }
+
+    private static Check tapSize(Run run, ConductorSize size) {
+        ConductorSize least = run.material() == ConductorMaterial.COPPER ? ConductorSize.AWG_6 : ConductorSize.AWG_4;
+        return Check.atLeast(
+                "Tap ahead of the main: size of " + run.mark(),
+                "NEC 705.11(B)",
+                size.circularMils(),
+                least.circularMils(),
+                "cmil",
+                List.of(
+                        new Input(
+                                "conductor", size.words() + " " + run.material().words()),
+                        new Input("least", least.words())),
+                "Use at least " + least.words() + " " + run.material().words() + ".");
+    }
+
+    private static Check tapLength(DesignFacts design, Run run) {
+        double most = design.connection().dwelling() ? 10 : 16.5;
+        Check check = Check.atMost(
+                "Tap ahead of the main: length of " + run.mark(),
+                "NEC 705.11(C)",
+                run.lengthFt(),
+                most,
+                "ft",
+                List.of(Input.of("length one way", run.lengthFt(), "ft")),
+                "Indoors the device stands within that length of the tap; outdoors at the first place at hand.");
+        return check.verdict() == Verdict.FAIL ? check.but(Verdict.REMARK, check.remedy()) : check;
+    }
+
+    /** The breaker in the panel, else the overcurrent device nearest to the tap. */
+    private static @Nullable Double deviceA(DesignFacts design) {
+        Double breaker = design.connection().breakerA();
+        if (breaker != null) {
+            return breaker;
+        }
+        List<Run> last =
+                design.runs().stream().filter(run -> run.to().equals(Cases.POI)).toList();
+        return design.devices().stream()
+                .filter(Cases::opensByItself)
+                .filter(device -> last.stream()
+                        .anyMatch(run ->
+                                run.mark().equals(device.inRun()) || run.from().equals(device.mark())))
+                .map(Device::ratedA)
+                .findFirst()
+                .orElse(null);
+    }
+
     static ConnectionCase connection(DesignFacts design, Service service) {
         var at = design.connection();
         double output = design.inverters().stream()
@@ -83,10 +171,10 @@ final class ServiceChecks {
                 design.kwAc(),
                 design.service().busA(),
                 at.newMainA() == null ? design.service().mainA() : at.newMainA(),
-                at.breakerA(),
+                deviceA(design),
                 devices,
                 design.service().conductorA(),
-                lowestInterruptingKa(design),
+                design.service().interruptingKa(),
                 design.service().faultKa(),
                 design.service().transformerKva(),
                 disconnect.map(Device::toMeterFt).orElse(null),
@@ -104,45 +192,23 @@ final class ServiceChecks {
         };
     }
 
-    /** The gear of the service and every device that says its own. */
-    private static @Nullable Double lowestInterruptingKa(DesignFacts design) {
-        Double gear = design.service().interruptingKa();
-        double lowest = gear == null ? Double.MAX_VALUE : gear;
-        for (Device device : design.devices()) {
-            if (device.interruptingKa() != null) {
-                lowest = Math.min(lowest, device.interruptingKa());
-            }
-        }
-        return lowest == Double.MAX_VALUE ? null : lowest;
-    }
-
-    /** The longest chain of alternating runs counts by the sum of what each adds, inverter to point of interconnection. */
+    /** Of the inverter whose way to the service adds most; every way has to be known. */
     private static Check rise(DesignFacts design, Service service) {
+        List<String> missing = new ArrayList<>();
         Double highest = design.service().highestV();
         if (highest == null) {
-            return Check.cannotTell(
-                    "Voltage at the inverter at full output",
-                    "ANSI C84.1",
-                    List.of("highest voltage read at the service"));
+            missing.add("highest voltage read at the service");
         }
-        double rise = design.inverters().stream()
-                .mapToDouble(inverter -> riseFrom(design, inverter.mark(), 0))
-                .max()
-                .orElse(0);
-        return VoltageRise.atInverter(service, highest, rise);
-    }
-
-    private static double riseFrom(DesignFacts design, String mark, int steps) {
-        return steps > 20
-                ? 0
-                : design.runs().stream()
-                        .filter(run -> run.flow() == Flow.AC && run.from().equals(mark))
-                        .mapToDouble(run -> Cases.conductors(design, run)
-                                        .map(ConductorCase::drop)
-                                        .map(drop -> drop.volts())
-                                        .orElse(0.0)
-                                + riseFrom(design, run.to(), steps + 1))
-                        .max()
-                        .orElse(0);
+        double rise = 0;
+        for (PlacedInverter inverter : design.inverters()) {
+            Optional<Ways.Way> way = Ways.toService(design, inverter.mark());
+            if (way.isEmpty()) {
+                missing.add("runs from " + inverter.mark() + " to the point of interconnection");
+            }
+            rise = Math.max(rise, way.map(Ways.Way::volts).orElse(0.0));
+        }
+        return highest == null || !missing.isEmpty()
+                ? Check.cannotTell("Voltage at the inverter at full output", "ANSI C84.1", missing)
+                : VoltageRise.atInverter(service, highest, rise);
     }
 }

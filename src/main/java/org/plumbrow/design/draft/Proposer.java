@@ -11,11 +11,11 @@ import org.plumbrow.calc.electrical.ConductorChecks;
 import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.ConductorSize;
 import org.plumbrow.calc.electrical.ConduitFill;
-import org.plumbrow.calc.electrical.EquipmentGround;
 import org.plumbrow.calc.electrical.Insulation;
 import org.plumbrow.calc.electrical.Overcurrent;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.StringCase;
+import org.plumbrow.calc.electrical.StringVoltage;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DesignFacts.Flow;
 import org.plumbrow.design.DesignFacts.PlacedInverter;
@@ -145,7 +145,9 @@ final class Proposer {
                         1,
                         1,
                         null,
-                        design.designLowC() == null ? -40 : design.designLowC(),
+                        design.designLowC() == null
+                                ? StringVoltage.TABLE_ENDS_C
+                                : Math.max(StringVoltage.TABLE_ENDS_C, design.designLowC()),
                         design.designHighC() == null ? 40 : design.designHighC(),
                         Cases.place(array),
                         array.mounting() == Mounting.PITCHED_ROOF)
@@ -236,10 +238,7 @@ final class Proposer {
         double device = Overcurrent.sizeFor(question.get().designA()).orElse(0);
         ConductorCase guarded = question.get().protectedBy(run.flow() == Flow.AC ? device : null);
         ConductorSize size = ConductorChecks.smallest(guarded).orElse(ConductorSize.KCMIL_600);
-        ConductorSize ground = EquipmentGround.forDevice(device, guarded.groundMaterial())
-                .flatMap(least -> EquipmentGround.enlarged(
-                        least, ConductorChecks.smallestForCurrent(guarded).orElse(size), size))
-                .orElse(size);
+        ConductorSize ground = ConductorChecks.leastGround(guarded.with(size)).orElse(size);
         var contents = List.of(
                 new ConduitFill.Content(size, run.insulation(), run.conductors()),
                 new ConduitFill.Content(ground, run.insulation(), 1));
