@@ -11,6 +11,12 @@ import org.springframework.validation.Errors;
 /** Rows of fields as typed; every field is said once by its {@link Col}. Bound by path: {@code rows[0].cells[size]}. */
 public class PartForm {
 
+    /** What a row carries that shall go. */
+    private static final String TAKEN_OUT = "out";
+
+    /** Fields of a row that stand in its line. */
+    private static final int SHOWN = 6;
+
     private final List<Row> rows = new ArrayList<>();
     private final Map<String, String> sent = new LinkedHashMap<>();
 
@@ -21,6 +27,24 @@ public class PartForm {
         public Map<String, String> getCells() {
             return cells;
         }
+
+        /** What tells the row from others, beside its mark. */
+        public String getWords() {
+            return cells.entrySet().stream()
+                    .filter(cell -> !cell.getKey().equals("mark"))
+                    .map(cell -> cell.getValue() == null ? "" : cell.getValue().strip())
+                    .filter(value -> !value.isEmpty())
+                    .limit(SHOWN)
+                    .map(PartForm::plain)
+                    .collect(java.util.stream.Collectors.joining(", "));
+        }
+    }
+
+    /** "DC_STRING" is no word for people. */
+    private static String plain(String value) {
+        return value.matches("[A-Z]+(_[A-Z0-9]+)*")
+                ? value.toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
+                : value;
     }
 
     public List<Row> getRows() {
@@ -68,7 +92,7 @@ public class PartForm {
         List<Cells> read = new ArrayList<>();
         for (int at = 0; at < rows.size(); at++) {
             Cells cells = typed(rows.get(at), cols);
-            if (cells.isBlank()) {
+            if (cells.isBlank() || "yes".equals(rows.get(at).cells.get(TAKEN_OUT))) {
                 continue;
             }
             for (Col col : cols) {

@@ -1,0 +1,77 @@
+package org.plumbrow.design.draft;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.electrical.Check;
+import org.plumbrow.calc.electrical.Verdict;
+import org.plumbrow.design.check.DesignChecks;
+
+/**
+ * One check as a page shows it.
+ *
+ * @param result value and limit; null where nothing was measured
+ * @param margin share of the limit that is left; null without one
+ */
+record CheckView(
+        String shape,
+        String verdict,
+        String sentence,
+        List<Check.Input> inputs,
+        @Nullable String result,
+        @Nullable String margin,
+        String clause,
+        String remedy) {
+
+    /** Checks that belong together, with the part where their cause is changed. */
+    record Group(String title, String part, String slug, List<CheckView> checks) {
+
+        static List<Group> of(List<DesignChecks.Group> groups) {
+            return groups.stream()
+                    .map(group -> new Group(
+                            group.title(),
+                            group.part().title(),
+                            group.part().slug(),
+                            group.checks().stream().map(CheckView::of).toList()))
+                    .toList();
+        }
+    }
+
+    static CheckView of(Check check) {
+        return new CheckView(
+                shape(check.verdict()),
+                words(check.verdict()),
+                check.sentence(),
+                check.inputs(),
+                Double.isNaN(check.value()) || Double.isNaN(check.limit()) ? null : result(check),
+                Double.isNaN(check.margin()) ? null : margin(check.margin()),
+                check.clause(),
+                check.remedy());
+    }
+
+    private static String result(Check check) {
+        return "%,.4g %s; limit %,.4g %s"
+                .formatted(check.value(), check.unit(), check.limit(), check.unit())
+                .replace(" ;", ";")
+                .strip();
+    }
+
+    private static String margin(double share) {
+        return String.format(Locale.US, "%.1f %%", 100 * share).replace('-', '\u2212');
+    }
+
+    private static String words(Verdict verdict) {
+        String words = verdict.words();
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    }
+
+    private static String shape(Verdict verdict) {
+        return switch (verdict) {
+            case PASS -> "done";
+            case REMARK -> "risk";
+            case FAIL -> "trouble";
+            case NEEDS_ENGINEER -> "hold";
+            case CANNOT_TELL -> "unknown";
+        };
+    }
+}

@@ -1,0 +1,311 @@
+package org.plumbrow.design.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.PlumbrowTest;
+import org.plumbrow.Queries;
+import org.plumbrow.TestWorld;
+import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.calc.electrical.Verdict;
+import org.plumbrow.design.check.DesignChecks;
+import org.plumbrow.design.part.Cells;
+import org.plumbrow.design.part.Part;
+import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.project.Stage;
+import org.plumbrow.project.gate.Finding;
+import org.plumbrow.project.gate.Gates;
+import org.plumbrow.web.EditedMeanwhile;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+/** A designer draws, is told what does not pass, freezes, and sees what a change makes stale. */
+@PlumbrowTest
+class DesignPagesTest {
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    ProjectFixture projects;
+
+    @Autowired
+    DesignFixture fixture;
+
+    @Autowired
+    MockMvcTester mvc;
+
+    @Autowired
+    DesignEditing editing;
+
+    @Autowired
+    Designs designs;
+
+    @Autowired
+    Revisions revisions;
+
+    @Autowired
+    Gates gates;
+
+    private TestBranch branch;
+    private UUID project;
+
+    @BeforeEach
+    void aProject() {
+        branch = world.branch();
+        project = projects.aDairyGroundMount().in(branch).reached(Stage.SIGNED).build();
+    }
+
+    private MvcTestResult get(String suffix) {
+        return mvc.get()
+                .uri("/projects/" + project + suffix)
+                .with(world.signedIn(branch.designer()))
+                .exchange();
+    }
+
+    private MvcTestResult post(String suffix, Map<String, String> fields) {
+        var request =
+                mvc.post().uri("/projects/" + project + suffix).with(csrf()).with(world.signedIn(branch.designer()));
+        fields.forEach(request::param);
+        return request.exchange();
+    }
+
+    @Test
+    void beginningFillsInWhatTheContractSays() {
+        assertThat(get("/design")).hasStatusOk().bodyText().contains("Nobody has asked for a design");
+        assertThat(post("/design", Map.of("wantedOn", ""))).hasStatus(302);
+        assertThat(get("/design")).hasStatusOk().bodyText().contains("modules");
+        Designs.Draft draft = world.as(branch.designer(), () -> designs.draft(project));
+        assertThat(draft.isBegun()).isTrue();
+        assertThat(draft.parts().one(Part.CONNECTION).text("kind")).isNotEmpty();
+    }
+
+    @Test
+    void aDayThatIsNoneIsSaidAtItsField() {
+        assertThat(post("/design", Map.of("wantedOn", "soon")))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Write the day as a date")
+                .contains("value=\"soon\"");
+    }
+
+    @Test
+    void everyProposalOfAGroundMountPasses() {
+        Designs.Draft draft = fixture.drawn(branch, project, DesignFixture.groundMount());
+        var groups = DesignChecks.of(draft.facts());
+        assertThat(draft.facts().modules()).isEqualTo(180);
+        assertThat(draft.facts().strings()).hasSize(10).allMatch(string -> string.modules() == 18);
+        assertThat(groups.stream()
+                        .flatMap(group -> group.checks().stream())
+                        .filter(check -> check.verdict() == Verdict.FAIL)
+                        .map(check -> check.sentence() + " " + check.remedy()))
+                .isEmpty();
+        assertThat(get("/design/checks"))
+                .hasStatusOk()
+                .bodyText()
+                .contains("No check fails")
+                .contains("NEC 690.7(A)(1)");
+        assertThat(get("/design/quantities"))
+                .hasStatusOk()
+                .bodyText()
+                .contains("180 modules")
+                .contains("3 inverters");
+    }
+
+    @Test
+    void aWordInAFigureIsStillThereAndTheMessageIsAtTheField() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(post(
+                        "/design/part/site",
+                        Map.of(
+                                "sent[version]", "0",
+                                "rows[0].cells[mainA]", "four hundred",
+                                "rows[0].cells[meterNumber]", "700411",
+                                "rows[0].cells[service]", "WYE_480_277")))
+                .hasStatus(422)
+                .bodyText()
+                .contains("value=\"four hundred\"")
+                .contains("value=\"700411\"")
+                .contains("Write the main device as a number from 15 to 6,000 A");
+    }
+
+    @Test
+    void twoDesignersAtOnePartSeeEachOthersAndAtTwoPartsNeverMeet() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        Map<String, String> mine =
+                Map.of("sent[version]", "0", "rows[0].cells[mainA]", "350", "rows[0].cells[service]", "WYE_480_277");
+        assertThat(post("/design/part/site", mine)).hasStatus(302);
+        assertThat(post("/design/part/racking", Map.of("sent[version]", "-1", "rows[0].cells[posts]", "60")))
+                .hasStatus(302);
+        assertThat(post(
+                        "/design/part/site",
+                        Map.of(
+                                "sent[version]",
+                                "0",
+                                "rows[0].cells[mainA]",
+                                "300",
+                                "rows[0].cells[service]",
+                                "WYE_480_277")))
+                .hasStatus(409)
+                .bodyText()
+                .contains("350")
+                .contains("300");
+    }
+
+    @Test
+    void aRowIsTakenOutAndAMarkStandsOnce() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(post(
+                        "/design/part/labels",
+                        Map.of(
+                                "sent[version]", "0",
+                                "rows[0].cells[place]", "main panel",
+                                "rows[0].cells[text]", "one",
+                                "rows[1].cells[place]", "meter",
+                                "rows[1].cells[text]", "two",
+                                "rows[1].cells[out]", "yes")))
+                .hasStatus(302);
+        Designs.Draft draft = world.as(branch.designer(), () -> designs.draft(project));
+        assertThat(draft.kept(Part.LABELS).rows()).hasSize(1);
+        var twice = List.of(
+                Cells.of("mark", "INV 1", "type", "Inverter 25 kW, 480 V"),
+                Cells.of("mark", "INV 1", "type", "Inverter 25 kW, 480 V"));
+        assertThat(world.as(branch.designer(), () -> editing.keep(project, Part.INVERTERS, 0, twice)))
+                .hasValueSatisfying(no -> assertThat(no.sentence()).contains("stands twice"));
+    }
+
+    @Test
+    void anotherInverterIsTriedWithoutChangingAnything() {
+        Designs.Draft draft = fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(get("/design/try?module=Module 550 W&inverter=Inverter 7.6 kW, 240 V"))
+                .hasStatusOk()
+                .bodyText()
+                .contains("As drawn")
+                .contains("gives 240 V");
+        assertThat(world.as(branch.designer(), () -> designs.draft(project))
+                        .facts()
+                        .version())
+                .isEqualTo(draft.facts().version());
+    }
+
+    @Test
+    void aFrozenRevisionStaysAndTheNextSaysWhatChanged() {
+        Designs.Draft draft = fixture.drawn(branch, project, DesignFixture.groundMount());
+        long seen = draft.facts().version();
+        assertThat(post("/design/revisions", Map.of("seen", Long.toString(seen), "why", "first issue")))
+                .hasStatus(302);
+        world.as(
+                branch.designer(),
+                () -> editing.keep(project, Part.RACKING, -1, List.of(Cells.of("posts", 72, "embedmentIn", 60))));
+        assertThat(world.as(branch.designer(), () -> designs.frozen(project, "A"))
+                        .orElseThrow()
+                        .racking())
+                .isNull();
+        assertThat(get("/design/revisions"))
+                .hasStatusOk()
+                .bodyText()
+                .contains("1 change since")
+                .contains("Racking");
+        assertThat(post("/design/revisions", Map.of("seen", Long.toString(seen), "why", "")))
+                .hasStatus(409);
+        assertThat(post("/design/revisions", Map.of("seen", Long.toString(seen + 1), "why", "posts")))
+                .hasStatus(302);
+        assertThat(get("/design/revisions")).hasStatusOk().bodyText().contains("Revision B");
+    }
+
+    @Test
+    void nothingNewIsNoRevision() {
+        Designs.Draft draft = fixture.drawn(branch, project, DesignFixture.groundMount());
+        String seen = Long.toString(draft.facts().version());
+        post("/design/revisions", Map.of("seen", seen, "why", ""));
+        assertThat(post("/design/revisions", Map.of("seen", seen, "why", "")))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Nothing has changed since revision A");
+    }
+
+    @Test
+    void theGateIsJudgedFromTheDesign() {
+        assertThat(finding("designed.1")).isInstanceOf(Finding.CannotTell.class);
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(finding("designed.1")).isInstanceOf(Finding.Satisfied.class);
+        assertThat(finding("designed.9")).isInstanceOf(Finding.CannotTell.class);
+        var longer = List.of(Cells.of(
+                "mark", "1.1.1", "array", "A1", "inverter", "INV 1", "input", 1, "modules", 20, "firstModule", 1));
+        world.as(branch.designer(), () -> editing.keep(project, Part.STRINGS, 0, longer));
+        assertThat(finding("designed.1"))
+                .isInstanceOfSatisfying(
+                        Finding.Broken.class,
+                        broken -> assertThat(broken.remedy())
+                                .isEqualTo("At most 19 modules in series here; 20 are drawn."));
+    }
+
+    private Finding finding(String item) {
+        return world.as(
+                branch.designer(),
+                () -> gates.viewUnchecked(project, Stage.DESIGNED).items().stream()
+                        .filter(one -> one.code().equals(item))
+                        .findFirst()
+                        .orElseThrow()
+                        .finding());
+    }
+
+    @Test
+    void theListOfDesignsAndThePageTakeFewQueries() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(Queries.count(() -> assertThat(mvc.get()
+                                .uri("/designs")
+                                .with(world.signedIn(branch.designer()))
+                                .exchange())
+                        .hasStatusOk()))
+                .isLessThanOrEqualTo(6);
+        assertThat(Queries.count(() -> assertThat(get("/design")).hasStatusOk()))
+                .isLessThanOrEqualTo(24);
+    }
+
+    @Test
+    void anEntryOfTheCatalogueIsAddedByFormAndByTable() {
+        UUID id = fixture.module(branch, "Module 430 W");
+        assertThat(mvc.get()
+                        .uri("/design-equipment/" + id)
+                        .with(world.signedIn(branch.designer()))
+                        .exchange())
+                .hasStatusOk()
+                .bodyText()
+                .contains("Module 430 W");
+        assertThat(mvc.get()
+                        .uri("/design-equipment")
+                        .with(world.signedIn(branch.designer()))
+                        .exchange())
+                .hasStatusOk()
+                .bodyText()
+                .contains("Module 430 W")
+                .contains("generic");
+        var table = "name,powerW,vocV\nModule 440 W,440,39\n".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        assertThat(mvc.post()
+                        .uri("/design-equipment/modules/file")
+                        .multipart()
+                        .file(new org.springframework.mock.web.MockMultipartFile("file", "m.csv", "text/csv", table))
+                        .with(csrf())
+                        .with(world.signedIn(branch.designer()))
+                        .exchange())
+                .hasStatusOk()
+                .bodyText()
+                .contains("No row came in")
+                .contains("Line 2: Write the voltage at most power");
+    }
+
+    @Test
+    void whoeverWasSlowerIsTold() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> world.as(
+                        branch.designer(), () -> editing.keep(project, Part.SITE, 7, List.of(Cells.of("mainA", 1)))))
+                .isInstanceOf(EditedMeanwhile.class);
+    }
+}
