@@ -121,33 +121,33 @@ class CataloguePages {
         return "redirect:/design-equipment";
     }
 
-    @GetMapping("/design-equipment/{equipmentId}")
-    String show(@PathVariable UUID equipmentId, Model model) {
-        Entry entry = catalogue.entry(access.require(May.SEE_DESIGN).id(), equipmentId);
+    @GetMapping("/design-equipment/{catalogueId}")
+    String show(@PathVariable UUID catalogueId, Model model) {
+        Entry entry = catalogue.entry(access.require(May.SEE_DESIGN).id(), catalogueId);
         model.addAttribute("form", PartForm.of(List.of(entry.cells()), false, entry.version()));
         return page(entry.kind(), entry, model);
     }
 
-    @PostMapping("/design-equipment/{equipmentId}")
+    @PostMapping("/design-equipment/{catalogueId}")
     String change(
-            @PathVariable UUID equipmentId,
+            @PathVariable UUID catalogueId,
             @ModelAttribute("form") PartForm form,
             BindingResult errors,
             Model model,
             HttpServletResponse response,
             RedirectAttributes next) {
         UUID branch = access.require(May.WRITE_DESIGN).id();
-        Entry entry = catalogue.entry(branch, equipmentId);
+        Entry entry = catalogue.entry(branch, catalogueId);
         List<Col> cols = entry.kind().cols();
         Cells cells = read(entry.kind(), form, errors);
         return saving.of(errors, response, () -> page(entry.kind(), entry, model))
                 .refusedAt("rows[0].cells[name]")
                 .make(
-                        () -> catalogue.change(branch, equipmentId, form.version(), cells),
+                        () -> catalogue.change(branch, catalogueId, form.version(), cells),
                         () -> done(next, cells),
                         model,
                         () -> PartForm.written(List.of(cells), cols, Col::options),
-                        () -> theirs(branch, equipmentId, cols));
+                        () -> theirs(branch, catalogueId, cols));
     }
 
     private Saving.Theirs theirs(UUID branch, UUID id, List<Col> cols) {
@@ -159,20 +159,20 @@ class CataloguePages {
                 PartForm.written(List.of(now.cells()), cols, Col::options));
     }
 
-    @PostMapping("/design-equipment/{equipmentId}/offer")
+    @PostMapping("/design-equipment/{catalogueId}/offer")
     String offer(
-            @PathVariable UUID equipmentId,
+            @PathVariable UUID catalogueId,
             @RequestParam(defaultValue = "false") boolean ended,
             @RequestParam(defaultValue = "-1") long version,
             RedirectAttributes next) {
         UUID branch = access.require(May.WRITE_DESIGN).id();
         try {
-            catalogue.offer(branch, equipmentId, version, ended);
+            catalogue.offer(branch, catalogueId, version, ended);
             Flash.done(next, ended ? "It is no longer offered. Designs that name it keep it." : "It is offered again.");
         } catch (EditedMeanwhile newer) {
             Flash.done(next, "Somebody has changed this entry meanwhile. Look at it first.");
         }
-        return "redirect:/design-equipment/" + equipmentId;
+        return "redirect:/design-equipment/" + catalogueId;
     }
 
     @GetMapping("/design-equipment/{equipmentKind}/file")

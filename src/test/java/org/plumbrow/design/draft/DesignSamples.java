@@ -23,7 +23,7 @@ class DesignSamples implements RouteSamples {
                 "site",
                 "equipmentKind",
                 "modules",
-                "equipmentId",
+                "catalogueId",
                 fixture.module(branch, "Module 430 W").toString(),
                 "staleId",
                 Ids.next().toString());
