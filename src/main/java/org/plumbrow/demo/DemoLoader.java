@@ -30,6 +30,7 @@ class DemoLoader implements SmartLifecycle {
     private final DemoSettings settings;
     private final DemoProjects projects;
     private final DemoRoad road;
+    private final DemoSurveys surveys;
     private final DemoEpilogue epilogue;
     private final DemoCustomers customers;
     private final TransactionTemplate transaction;
@@ -45,6 +46,7 @@ class DemoLoader implements SmartLifecycle {
             DemoSettings settings,
             DemoProjects projects,
             DemoRoad road,
+            DemoSurveys surveys,
             DemoEpilogue epilogue,
             DemoCustomers customers,
             TransactionTemplate transaction,
@@ -57,6 +59,7 @@ class DemoLoader implements SmartLifecycle {
         this.settings = settings;
         this.projects = projects;
         this.road = road;
+        this.surveys = surveys;
         this.epilogue = epilogue;
         this.customers = customers;
         this.transaction = transaction;
@@ -88,6 +91,7 @@ class DemoLoader implements SmartLifecycle {
         List<DemoProjects.Told> told = projects.open(people, story, places);
         told.forEach(each -> road.walk(each, people, story));
         told.forEach(each -> epilogue.agree(each, people, story));
+        told.forEach(each -> surveys.begin(each, people, story));
         told.forEach(each -> road.beginNext(each, people, story));
         epilogue.stand(told, people);
         customers.tell(told, people, story);

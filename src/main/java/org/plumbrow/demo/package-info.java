@@ -18,6 +18,7 @@
             "evidence",
             "project",
             "project :: gate",
+            "survey",
             "crew",
             "schedule",
             "estimate :: site",

@@ -219,6 +219,11 @@ final class Needs {
                 .count();
     }
 
+    /** Of a figure that was asked for before. */
+    static double given(@Nullable Double figure) {
+        return java.util.Objects.requireNonNull(figure);
+    }
+
     private static boolean allThere(@Nullable Object... things) {
         for (Object thing : things) {
             if (thing == null) {

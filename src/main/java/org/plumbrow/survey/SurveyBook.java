@@ -60,6 +60,19 @@ public class SurveyBook {
     }
 
     /**
+     * Fills a part in which nothing was written, for whoever brings whole surveys.
+     *
+     * @param part the last word of its address: {@code service}
+     * @throws IllegalArgumentException if a value is refused
+     */
+    public void fill(UUID projectId, String part, Map<String, String> typed) {
+        Said said = save(projectId, SurveyPart.ofPath(part).orElseThrow(), 0, typed);
+        if (said instanceof Said.Refused refused) {
+            throw new IllegalArgumentException(refused.refusals.get(0).sentence());
+        }
+    }
+
+    /**
      * @param version as it was opened, 0 for a part in which nothing was written
      * @throws EditedMeanwhile if somebody was faster
      */

@@ -20,6 +20,7 @@ import org.plumbrow.evidence.Upload;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
 import org.plumbrow.project.ProjectAccess;
+import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Refusal;
@@ -117,6 +118,24 @@ public class SurveyPhotos {
             }
         });
         return answered;
+    }
+
+    /** Numbers and words of the items that a project's survey brings, for whoever brings whole surveys. */
+    @Transactional(readOnly = true)
+    public Map<Integer, String> asked(ProjectFacts project) {
+        Map<Integer, String> asked = new TreeMap<>();
+        PhotoItem.of(project).forEach(item -> asked.put(item.number(), item.words()));
+        return asked;
+    }
+
+    /** As the page's own: a photo for an item, or what is wrong with it. */
+    public Optional<Refusal> add(UUID projectId, int item, Upload upload) {
+        return add(projectId, PhotoItem.numbered(item).orElseThrow(), upload);
+    }
+
+    /** As the page's own: the subject of this item does not exist on the site. */
+    public Optional<Refusal> absent(UUID projectId, int item, String reason) {
+        return absent(projectId, PhotoItem.numbered(item).orElseThrow(), reason);
     }
 
     Optional<Refusal> add(UUID projectId, PhotoItem item, @Nullable Upload upload) {

@@ -20,10 +20,10 @@ public enum May {
     /** What a system will make, from which weather; not what it is worth. */
     SEE_ESTIMATE(MANAGER, PROJECT_MANAGER, DESIGNER),
     EDIT_PROJECT(MANAGER, PROJECT_MANAGER),
-    /** Write what was read on the site. */
-    WRITE_SURVEY(MANAGER, PROJECT_MANAGER),
+    /** Write what was read on the site; a surveyor without projects of their own is a designer. */
+    WRITE_SURVEY(MANAGER, PROJECT_MANAGER, DESIGNER),
     /** Read the horizon again on day one. */
-    WRITE_DAY_ONE(MANAGER, PROJECT_MANAGER, CREW_LEAD),
+    WRITE_DAY_ONE(MANAGER, PROJECT_MANAGER, DESIGNER, CREW_LEAD),
     /** Ask for a reading again. */
     REMARK_ON_SURVEY(MANAGER, PROJECT_MANAGER, DESIGNER),
     /** Answer a gate item; which items a designer or a crew lead may answer, the gate says by the item's duty. */

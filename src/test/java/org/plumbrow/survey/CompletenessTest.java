@@ -45,9 +45,9 @@ class CompletenessTest {
                 Map.of());
     }
 
-    private static final ProjectFacts HOME = project(Mounting.PITCHED_ROOF, Set.of(SiteLoad.HOME), false);
+    static final ProjectFacts HOME = project(Mounting.PITCHED_ROOF, Set.of(SiteLoad.HOME), false);
 
-    private static SurveySheet sheet(Map<SurveyPart, Map<String, String>> other) {
+    static SurveySheet sheet(Map<SurveyPart, Map<String, String>> other) {
         Map<SurveyPart, StoredPart> parts = new EnumMap<>(SurveyPart.class);
         for (SurveyPart part : SurveyPart.values()) {
             Map<String, String> typed = new HashMap<>(Readings.home(part));

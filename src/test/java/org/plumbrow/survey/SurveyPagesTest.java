@@ -18,6 +18,9 @@ import org.plumbrow.evidence.MadeUpPhoto;
 import org.plumbrow.project.JournalLine;
 import org.plumbrow.project.JournalReader;
 import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.project.Stage;
+import org.plumbrow.project.gate.Gates;
+import org.plumbrow.project.gate.ItemState;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockMultipartFile;
@@ -45,6 +48,9 @@ class SurveyPagesTest {
 
     @Autowired
     JournalReader journal;
+
+    @Autowired
+    Gates gates;
 
     private TestBranch branch;
     private UUID project;
@@ -170,13 +176,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void aDesignerReadsAndAsksButDoesNotWrite() throws Exception {
-        save("access", 0, Map.of("lane", "gravel"));
-        Document page = body(get(branch.designer(), "/access"));
-        assertThat(page.select("#survey-form")).isEmpty();
-        assertThat(page.text()).contains("gravel");
-        assertThat(post(branch.designer(), "/access", Map.of("version", "1", "lane", "mud")))
-                .hasStatus(403);
+    void aDesignerAsksForAReadingAgainUntilItIsSettled() throws Exception {
         assertThat(post(branch.designer(), "/service/remark", Map.of("remark", "Read leg B again.")))
                 .hasStatus3xxRedirection();
         Document overview = page("");
@@ -187,10 +187,36 @@ class SurveyPagesTest {
                         .with(world.signedIn(branch.projectManager()))
                         .with(csrf())
                         .exchange())
-                .hasStatus3xxRedirection();
+                .hasRedirectedUrl("/projects/" + project + "/survey");
         assertThat(page("").text()).doesNotContain("Read leg B again.");
         assertThat(post(branch.designer(), "/service/remark", Map.of("remark", " ")))
                 .hasStatus(422);
+    }
+
+    @Test
+    void theGateTakesTheSurveysOwnReadings() {
+        assertThat(items()).containsEntry("surveyed.19", ItemState.CANNOT_TELL);
+        surveys.home(branch, project);
+        Map<String, ItemState> items = items();
+        assertThat(items)
+                .containsEntry("surveyed.1", ItemState.DONE)
+                .containsEntry("surveyed.4", ItemState.DONE)
+                .containsEntry("surveyed.9", ItemState.DONE)
+                .containsEntry("surveyed.15", ItemState.DONE)
+                .containsEntry("surveyed.19", ItemState.BROKEN);
+        assertThat(items.get("surveyed.2")).isNotIn(ItemState.DONE, ItemState.CANNOT_TELL);
+        Map<String, String> typed = new HashMap<>(SurveyFixture.Readings.service());
+        typed.put("v_BN", "131");
+        save("service", 1, typed);
+        assertThat(items()).containsEntry("surveyed.1", ItemState.BROKEN);
+    }
+
+    private Map<String, ItemState> items() {
+        Map<String, ItemState> states = new HashMap<>();
+        world.as(branch.manager(), () -> gates.viewUnchecked(project, Stage.SURVEYED))
+                .items()
+                .forEach(item -> states.put(item.asked().code(), item.state()));
+        return states;
     }
 
     @Test

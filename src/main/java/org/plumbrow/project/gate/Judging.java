@@ -54,7 +54,8 @@ final class Judging {
         List<AnswerKind> lacking = givenKinds(asked, byHand).stream()
                 .filter(kind -> !holds(finding, kind) && answer.count(kind) < least(asked, kind))
                 .toList();
-        if (finding instanceof Finding.CannotTell unknown && (!byHand || handPapersLack(lacking))) {
+        boolean blocks = byHand ? handPapersLack(lacking) : !isAnsweredByHand(asked);
+        if (finding instanceof Finding.CannotTell unknown && blocks) {
             return new Verdict(ItemState.CANNOT_TELL, unknown.sentence() + " " + unknown.missing(), lacking);
         }
         List<AnswerPart> unexplained = unexplained(asked, answer);
@@ -69,6 +70,11 @@ final class Judging {
     /** Stands in the data of the room whose rule it is. */
     private static boolean holds(@Nullable Finding finding, AnswerKind kind) {
         return finding instanceof Finding.Recorded recorded && recorded.holds().contains(kind);
+    }
+
+    /** A room's own data are one way to answer what is not computed, a person's answer the other; not so on the day itself. */
+    private static boolean isAnsweredByHand(AskedItem asked) {
+        return !asked.asks(AnswerKind.COMPUTED) && asked.stage() != Stage.CUTOVER;
     }
 
     private static boolean handPapersLack(List<AnswerKind> lacking) {

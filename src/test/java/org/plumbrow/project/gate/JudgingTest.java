@@ -109,6 +109,13 @@ class JudgingTest {
     }
 
     @Test
+    void whatIsNotComputedIsAnsweredByHandWhereARoomHasNoDataOfItsOwn() {
+        assertThat(state("surveyed.9", UNKNOWN)).isEqualTo(ItemState.OPEN);
+        assertThat(state("surveyed.9", UNKNOWN, part(AnswerKind.CONFIRMATION))).isEqualTo(ItemState.DONE);
+        assertThat(state("surveyed.9", BREAKS, part(AnswerKind.CONFIRMATION))).isEqualTo(ItemState.BROKEN);
+    }
+
+    @Test
     void nobodySignsForTheCutoverDaysSafety() {
         AnswerPart[] byHand = {part(AnswerKind.DOCUMENT), part(AnswerKind.SIGNATURE)};
         assertThat(state("cutover.13", UNKNOWN, byHand)).isEqualTo(ItemState.CANNOT_TELL);
