@@ -15,6 +15,7 @@
             "evidence :: table",
             "project",
             "survey",
+            "estimate",
             "project :: gate",
             "calc",
             "calc :: calendar",

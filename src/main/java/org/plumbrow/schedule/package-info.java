@@ -20,6 +20,8 @@
             "evidence",
             "project",
             "project :: gate",
+            "design",
+            "design :: draft",
             "crew",
             "calc",
             "calc :: calendar",

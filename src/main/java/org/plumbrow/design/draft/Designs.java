@@ -2,6 +2,7 @@ package org.plumbrow.design.draft;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.plumbrow.branch.PermitOfficeFacts;
 import org.plumbrow.branch.PermitOfficeFacts.CodeEdition;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.DrawnQuantities;
 import org.plumbrow.design.draft.DesignRows.Kept;
 import org.plumbrow.design.draft.DesignRows.Request;
 import org.plumbrow.design.equipment.Catalogue;
@@ -164,9 +166,9 @@ public class Designs {
         return revisions.find(projectId, letter).map(Revision::facts);
     }
 
-    /** The newest frozen revision of each of several projects, for background work: one query. */
-    public Map<UUID, DesignFacts> newestUnchecked(UUID branchId) {
-        return revisions.newestOf(branchId);
+    /** What the newest frozen revision of each project has to build, for background work: one query. */
+    public Map<UUID, DrawnQuantities> quantitiesUnchecked(Collection<UUID> projectIds) {
+        return revisions.quantities(projectIds);
     }
 
     public Optional<DesignFacts> newestFrozenUnchecked(UUID projectId) {

@@ -4,12 +4,14 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.DrawnQuantities;
 import org.plumbrow.design.part.DesignParts;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -52,16 +54,17 @@ class RevisionRows {
                 .optional();
     }
 
-    Map<UUID, DesignFacts> newestOf(UUID branchId) {
-        Map<UUID, DesignFacts> newest = new HashMap<>();
+    /** Of the newest revision of each; a project without one is left out. */
+    Map<UUID, DrawnQuantities> quantities(Collection<UUID> projectIds) {
+        Map<UUID, DrawnQuantities> newest = new HashMap<>();
         jdbc.sql("""
-                select distinct on (project_id) project_id, facts from design_revision
-                 where branch_id = ? order by project_id, id desc
+                select distinct on (project_id) project_id, quantities from design_revision
+                 where project_id = any (?) order by project_id, id desc
                 """)
-                .param(branchId)
+                .param(projectIds.toArray(UUID[]::new))
                 .query((row, n) -> newest.put(
                         row.getObject("project_id", UUID.class),
-                        json.readValue(row.getString("facts"), DesignFacts.class)))
+                        json.readValue(row.getString("quantities"), DrawnQuantities.class)))
                 .list();
         return newest;
     }
@@ -79,8 +82,9 @@ class RevisionRows {
 
     void add(UUID branchId, UUID projectId, Revision revision) {
         jdbc.sql("""
-                insert into design_revision (id, branch_id, project_id, letter, facts, parts, why, frozen_at, frozen_by)
-                values (?, ?, ?, ?, cast(? as jsonb), cast(? as jsonb), ?, ?, ?)
+                insert into design_revision
+                    (id, branch_id, project_id, letter, facts, parts, quantities, why, frozen_at, frozen_by)
+                values (?, ?, ?, ?, cast(? as jsonb), cast(? as jsonb), cast(? as jsonb), ?, ?, ?)
                 """)
                 .param(revision.id())
                 .param(branchId)
@@ -88,6 +92,7 @@ class RevisionRows {
                 .param(revision.letter())
                 .param(json.writeValueAsString(revision.facts()))
                 .param(json.writeValueAsString(revision.parts()))
+                .param(json.writeValueAsString(Counting.of(revision.facts())))
                 .param(revision.why())
                 .param(OffsetDateTime.ofInstant(revision.at(), ZoneOffset.UTC))
                 .param(revision.by())

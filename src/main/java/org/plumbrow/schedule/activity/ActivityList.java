@@ -13,6 +13,8 @@ import java.util.stream.Collectors;
 import org.plumbrow.branch.PlanningSettings;
 import org.plumbrow.calc.duration.ProjectActivities;
 import org.plumbrow.calc.duration.ProjectActivity;
+import org.plumbrow.design.DrawnQuantities;
+import org.plumbrow.design.draft.Designs;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectStages;
 import org.plumbrow.project.Stage;
@@ -21,7 +23,8 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * The activities of projects: derived from their contracts and the branch's rates, joined with what people recorded.
+ * The activities of projects: derived from their frozen designs (until there is one, their contracts) and the branch's
+ * rates, joined with what people recorded.
  * Callers have asked {@code Access}; the branch wall holds.
  */
 @Service
@@ -29,41 +32,49 @@ public class ActivityList {
 
     private final ActivityRows rows;
     private final ProjectStages stages;
+    private final Designs designs;
 
-    ActivityList(ActivityRows rows, ProjectStages stages) {
+    ActivityList(ActivityRows rows, ProjectStages stages, Designs designs) {
         this.rows = rows;
         this.stages = stages;
+        this.designs = designs;
     }
 
     /** Derives the activities anew, stores what has changed, and takes the stages reached for done. */
     @Transactional(propagation = Propagation.MANDATORY)
     public List<JobActivities> refresh(List<ProjectFacts> projects, PlanningSettings settings) {
         Map<UUID, List<ActivityRow>> stored = byProject(projects);
+        Map<UUID, DrawnQuantities> drawn = drawn(projects);
         for (ProjectFacts project : projects) {
-            List<ProjectActivity> derived = derive(project, settings);
+            List<ProjectActivity> derived = derive(project, drawn, settings);
             List<ActivityRow> known = stored.getOrDefault(project.id(), List.of());
             if (!isSame(derived, known)) {
                 rows.write(project.branchId(), project.id(), derived);
             }
             takeStagesForDone(project, known, derived);
         }
-        return read(projects, settings);
+        return read(projects, drawn, settings);
     }
 
     /** As it is stored; what has no row yet is left out. */
     @Transactional(readOnly = true)
     public List<JobActivities> read(List<ProjectFacts> projects, PlanningSettings settings) {
+        return read(projects, drawn(projects), settings);
+    }
+
+    private List<JobActivities> read(
+            List<ProjectFacts> projects, Map<UUID, DrawnQuantities> drawn, PlanningSettings settings) {
         Map<UUID, List<ActivityRow>> stored = byProject(projects);
         return projects.stream()
                 .map(project ->
-                        joined(project, derive(project, settings), stored.getOrDefault(project.id(), List.of())))
+                        joined(project, derive(project, drawn, settings), stored.getOrDefault(project.id(), List.of())))
                 .toList();
     }
 
     /** Of a project that is only being thought about: nothing is stored, nothing is done. */
     public JobActivities think(ProjectFacts project, PlanningSettings settings) {
         List<JobActivities.Item> items = new ArrayList<>();
-        for (ProjectActivity derived : derive(project, settings)) {
+        for (ProjectActivity derived : derive(project, drawn(List.of(project)), settings)) {
             UUID id = UUID.nameUUIDFromBytes((project.id() + derived.key()).getBytes(StandardCharsets.UTF_8));
             items.add(new JobActivities.Item(derived, ActivityRows.unstored(id, project.id(), derived, items.size())));
         }
@@ -80,8 +91,14 @@ public class ActivityList {
                 .collect(Collectors.groupingBy(ActivityRow::projectId));
     }
 
-    private static List<ProjectActivity> derive(ProjectFacts project, PlanningSettings settings) {
-        return JobWork.of(project)
+    private Map<UUID, DrawnQuantities> drawn(List<ProjectFacts> projects) {
+        return designs.quantitiesUnchecked(
+                projects.stream().map(ProjectFacts::id).toList());
+    }
+
+    private static List<ProjectActivity> derive(
+            ProjectFacts project, Map<UUID, DrawnQuantities> drawn, PlanningSettings settings) {
+        return JobWork.of(project, drawn.get(project.id()))
                 .map(work -> ProjectActivities.of(work, BranchTables.of(project, settings)))
                 .orElse(List.of());
     }

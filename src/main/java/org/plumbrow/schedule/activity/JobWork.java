@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.ArrayWork;
 import org.plumbrow.calc.duration.Foundation;
 import org.plumbrow.calc.duration.InverterKind;
@@ -13,15 +15,16 @@ import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.calc.duration.ProjectWork;
 import org.plumbrow.calc.duration.QuantityKind;
 import org.plumbrow.calc.duration.WaitChoices;
+import org.plumbrow.design.DrawnQuantities;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectFacts.ArrayFacts;
 import org.plumbrow.project.SiteLoad;
 
-/** What the contract says of a job, as the computation of durations wants it. */
+/** What the contract says of a job, as the computation of durations wants it; {@link DrawnWork} once a design is frozen. */
 final class JobWork {
 
     /** kW DC for each kW AC where the contract names only one (common practice, no source). */
-    private static final double DC_PER_AC = 1.2;
+    static final double DC_PER_AC = 1.2;
 
     /** A pitched roof up to this size with nothing known of the site is taken for a home's (common practice, no source). */
     private static final double HOME_KW_DC = 20;
@@ -34,8 +37,15 @@ final class JobWork {
         contract = facts.contract();
     }
 
-    /** Empty as long as the contract names no array: without its mounting nobody knows what there is to do. */
-    static Optional<ProjectWork> of(ProjectFacts facts) {
+    /**
+     * Empty as long as nobody has named an array: without its mounting nobody knows what there is to do.
+     *
+     * @param drawn of the newest frozen design, which goes before the contract; null without one
+     */
+    static Optional<ProjectWork> of(ProjectFacts facts, @Nullable DrawnQuantities drawn) {
+        if (drawn != null && !drawn.arrays().isEmpty()) {
+            return Optional.of(new DrawnWork(facts, drawn).work());
+        }
         JobWork job = new JobWork(facts);
         return job.contract.arrays().isEmpty() || job.kwDc() <= 0 ? Optional.empty() : Optional.of(job.work());
     }
@@ -65,8 +75,11 @@ final class JobWork {
 
     private double kwDcOf(ArrayFacts array) {
         double own = moduleKw(array);
-        double size = own > 0 ? own : kwDc() / contract.arrays().size();
-        return Math.min(ArrayWork.SIZE.most(), Math.max(ArrayWork.SIZE.least(), size));
+        return withinLimits(own > 0 ? own : kwDc() / contract.arrays().size());
+    }
+
+    static double withinLimits(double kwDc) {
+        return Math.min(ArrayWork.SIZE.most(), Math.max(ArrayWork.SIZE.least(), kwDc));
     }
 
     private static double moduleKw(ArrayFacts array) {
@@ -87,15 +100,18 @@ final class JobWork {
         return given > 0 ? given : kwDc() / DC_PER_AC;
     }
 
-    private static double value(@org.jspecify.annotations.Nullable BigDecimal amount) {
+    private static double value(@Nullable BigDecimal amount) {
         return amount == null ? 0 : amount.doubleValue();
     }
 
     private boolean isHome() {
+        return isHome(facts, kwDc(), contract.arrays().stream().map(ArrayFacts::mounting));
+    }
+
+    static boolean isHome(ProjectFacts facts, double kwDc, Stream<Mounting> mountings) {
         Set<SiteLoad> loads = facts.site().loads();
         return loads.isEmpty()
-                ? kwDc() <= HOME_KW_DC
-                        && contract.arrays().stream().allMatch(array -> array.mounting() == Mounting.PITCHED_ROOF)
+                ? kwDc <= HOME_KW_DC && mountings.allMatch(mounting -> mounting == Mounting.PITCHED_ROOF)
                 : loads.equals(Set.of(SiteLoad.HOME));
     }
 
@@ -105,10 +121,9 @@ final class JobWork {
                 : InverterKind.from(contract.inverters(), contract.modules());
     }
 
-    private static void put(
-            Map<QuantityKind, Double> known, QuantityKind kind, @org.jspecify.annotations.Nullable Integer amount) {
+    static void put(Map<QuantityKind, Double> known, QuantityKind kind, @Nullable Number amount) {
         if (amount != null) {
-            known.put(kind, Math.min(amount, kind.range().most()));
+            known.put(kind, Math.min(amount.doubleValue(), kind.range().most()));
         }
     }
 }
