@@ -24,7 +24,12 @@ public record DrawnQuantities(
 
     /** @param posts its share by modules of all posts on the ground; null when the racking is not described */
     public record OfArray(
-            String mark, Mounting mounting, double kwDc, int modules, int strings, @Nullable Integer posts) {}
+            String mark,
+            Mounting mounting,
+            double kwDc,
+            int modules,
+            int strings,
+            @Nullable Integer posts) {}
 
     public int modules() {
         return arrays.stream().mapToInt(OfArray::modules).sum();

@@ -90,7 +90,17 @@ public final class ConductorChecks {
                         Input.of("column of the terminals", run.terminals().celsius(), "°C"),
                         Input.of("current without the quarter", run.maximumA(), "A"),
                         Input.of("with a quarter for continuous use", run.designA(), "A")),
-                "Use a larger conductor.");
+                smallestByTerminals(run)
+                        .map(size -> "Use at least " + size.words() + ".")
+                        .orElse("No single conductor of the tables carries it: an engineer draws parallel ones, "
+                                + "or divide the run."));
+    }
+
+    private static Optional<ConductorSize> smallestByTerminals(ConductorCase run) {
+        return sizes(run)
+                .map(ConductorCase::size)
+                .filter(size -> size.ampacity(run.material(), run.terminals()).orElse(0) >= run.designA() - 1e-9)
+                .findFirst();
     }
 
     private static Check conditionsOfUse(ConductorCase run, double ninetyA) {

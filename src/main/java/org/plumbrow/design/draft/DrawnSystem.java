@@ -141,7 +141,8 @@ class DrawnSystem implements DesignedSystem {
     }
 
     private static double slopeM(PvArray array) {
-        int side = array.portrait() ? array.module().longSideMm() : array.module().shortSideMm();
+        int side =
+                array.portrait() ? array.module().longSideMm() : array.module().shortSideMm();
         return array.modulesHigh() * side / 1000.0;
     }
 

@@ -1,7 +1,9 @@
 package org.plumbrow.design.draft;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.Mounting;
@@ -61,16 +63,21 @@ final class Proposer {
         String mark() {
             return inverter.mark().replaceAll("\\D+", "") + "." + input + "." + number;
         }
+
+        String place() {
+            return inverter.mark() + " input " + input;
+        }
     }
 
     /** As few strings as the voltages allow, all of an array alike in length where its modules divide. */
     private List<Cells> strings() {
         List<Slot> free = slots();
+        Map<String, String> landed = new HashMap<>();
         List<Cells> rows = new ArrayList<>();
         for (PvArray array : design.arrays()) {
             int first = 1;
             for (int length : lengths(array)) {
-                Slot slot = take(free, array);
+                Slot slot = take(free, array, length, landed);
                 if (slot == null) {
                     return rows;
                 }
@@ -112,12 +119,27 @@ final class Proposer {
         return slots;
     }
 
-    private static @Nullable Slot take(List<Slot> free, PvArray array) {
-        Optional<Slot> own = free.stream()
-                .filter(slot -> array.mark().equals(slot.inverter().array()))
-                .findFirst();
-        Slot slot = own.or(() -> free.stream().findFirst()).orElse(null);
-        free.remove(slot);
+    /**
+     * The next free place: at the array's own inverters before others, and where nothing lies yet or strings just like this
+     * one. Only when there is no such place any other one, which the checks will find.
+     *
+     * @param landed what lies on an input already
+     */
+    private static @Nullable Slot take(List<Slot> free, PvArray array, int length, Map<String, String> landed) {
+        String like = array.mark() + " " + length;
+        List<Slot> alike = free.stream()
+                .filter(slot -> landed.getOrDefault(slot.place(), like).equals(like))
+                .toList();
+        List<Slot> offered = alike.isEmpty() ? free : alike;
+        Slot slot = offered.stream()
+                .filter(one -> array.mark().equals(one.inverter().array()))
+                .findFirst()
+                .or(() -> offered.stream().findFirst())
+                .orElse(null);
+        if (slot != null) {
+            free.remove(slot);
+            landed.put(slot.place(), like);
+        }
         return slot;
     }
 

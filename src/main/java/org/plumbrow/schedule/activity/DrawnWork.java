@@ -26,14 +26,13 @@ final class DrawnWork {
     }
 
     ProjectWork work() {
-        boolean home = JobWork.isHome(
-                facts, drawn.kwDc(), drawn.arrays().stream().map(DrawnQuantities.OfArray::mounting));
+        boolean home =
+                JobWork.isHome(facts, drawn.kwDc(), drawn.arrays().stream().map(DrawnQuantities.OfArray::mounting));
         boolean onGround = drawn.arrays().stream().anyMatch(array -> array.mounting() == Mounting.GROUND);
         InverterKind inverters = InverterKind.from(drawn.inverters(), drawn.modules());
         List<ArrayWork> arrays = drawn.arrays().stream().map(this::array).toList();
         double kwAc = drawn.kwAc() > 0 ? drawn.kwAc() : drawn.kwDc() / JobWork.DC_PER_AC;
-        return new ProjectWork(
-                home, arrays, inverters, known(inverters), WaitChoices.usual(home, kwAc, onGround));
+        return new ProjectWork(home, arrays, inverters, known(inverters), WaitChoices.usual(home, kwAc, onGround));
     }
 
     private Map<QuantityKind, Double> known(InverterKind inverters) {
@@ -59,8 +58,7 @@ final class DrawnWork {
         return new ArrayWork(array.mounting(), Foundation.DRIVEN_POSTS, JobWork.withinLimits(array.kwDc()), known);
     }
 
-    private static @Nullable Number either(
-            @Nullable Number first, @Nullable Number second) {
+    private static @Nullable Number either(@Nullable Number first, @Nullable Number second) {
         return first == null ? second : first;
     }
 }

@@ -197,6 +197,18 @@ class DesignChecksTest {
     }
 
     @Test
+    void moreThanASingleConductorCarriesIsAnEngineersWork() {
+        design.run("R4", run -> ExampleDesign.acRun("R4", "P1", "D1", 300, "1", ConductorMaterial.ALUMINUM, "2"));
+        assertThat(one("R4, P1 to D1: terminals").remedy()).isEqualTo("Use at least 2/0 AWG.");
+        for (int number = 3; number <= 9; number++) {
+            design.inverters.add(new PlacedInverter("INV " + number, ExampleDesign.inverter(true), "A1", "row 1"));
+            design.runs.add(
+                    ExampleDesign.acRun("R1" + number, "INV " + number, "P1", 20, "6", ConductorMaterial.COPPER, "8"));
+        }
+        assertThat(one("R4, P1 to D1: terminals").remedy()).contains("parallel");
+    }
+
+    @Test
     void aConductorThatTheTablesDoNotHaveFailsAndBreaksNothing() {
         design.run("R4", run -> ExampleDesign.acRun("R4", "P1", "D1", 300, "14", ConductorMaterial.ALUMINUM, "2"));
         assertThat(verdict("R4, P1 to D1: ampacity")).isEqualTo(FAIL);

@@ -122,8 +122,7 @@ class DatesFromTheDesignTest {
     void quantitiesOfAllProjectsAreOneQuery() {
         freeze(112);
         UUID other = projects.aPoultryGroundMount().in(branch).build();
-        int one = world.as(
-                branch.manager(), () -> Queries.count(() -> designs.quantitiesUnchecked(List.of(dairy))));
+        int one = world.as(branch.manager(), () -> Queries.count(() -> designs.quantitiesUnchecked(List.of(dairy))));
         int two = world.as(
                 branch.manager(), () -> Queries.count(() -> designs.quantitiesUnchecked(List.of(dairy, other))));
         assertThat(two).isEqualTo(one).isEqualTo(1);
@@ -152,9 +151,7 @@ class DatesFromTheDesignTest {
     }
 
     private LocalDate finish(Supplier<Optional<PlanHead>> plan) {
-        return schedule
-                .inBranch(branch, () -> plans.rows(plan.get().orElseThrow(), dairy))
-                .stream()
+        return schedule.inBranch(branch, () -> plans.rows(plan.get().orElseThrow(), dairy)).stream()
                 .filter(row -> row.code() == ActivityCode.FOUNDATION)
                 .findFirst()
                 .orElseThrow()
@@ -196,23 +193,32 @@ class DatesFromTheDesignTest {
     }
 
     private void keep(Part part, List<Cells> rows) {
-        assertThat(editing.keep(
-                        dairy, part, designs.draft(dairy).kept(part).version(), rows))
+        assertThat(editing.keep(dairy, part, designs.draft(dairy).kept(part).version(), rows))
                 .isEmpty();
     }
 
     private static Cells array(String mark, String wide) {
         return Cells.of(
-                "mark", mark,
-                "mounting", "GROUND",
-                "onDwelling", "no",
-                "tiltDeg", 30,
-                "azimuthDeg", 180,
-                "module", "Module 550 W",
-                "portrait", "yes",
-                "modulesHigh", 2,
-                "modulesWide", wide,
-                "rowPitchFt", 30);
+                "mark",
+                mark,
+                "mounting",
+                "GROUND",
+                "onDwelling",
+                "no",
+                "tiltDeg",
+                30,
+                "azimuthDeg",
+                180,
+                "module",
+                "Module 550 W",
+                "portrait",
+                "yes",
+                "modulesHigh",
+                2,
+                "modulesWide",
+                wide,
+                "rowPitchFt",
+                30);
     }
 
     private static Cells inverter(int number) {
@@ -221,18 +227,31 @@ class DatesFromTheDesignTest {
 
     private static Cells run(String mark, int feet, String under) {
         return Cells.of(
-                "mark", mark,
-                "flow", "AC",
-                "from", "AC panel",
-                "to", "driveway".equals(under) ? "D1" : "POI",
-                "lengthFt", feet,
-                "size", "250",
-                "material", "COPPER",
-                "insulation", "THWN_2",
-                "conductors", 3,
-                "raceway", "PVC_40",
-                "coverIn", 24,
-                "under", "driveway".equals(under) ? "UNDER_STREETS_AND_DRIVEWAYS" : "ELSEWHERE",
-                "terminalC", 75);
+                "mark",
+                mark,
+                "flow",
+                "AC",
+                "from",
+                "AC panel",
+                "to",
+                "driveway".equals(under) ? "D1" : "POI",
+                "lengthFt",
+                feet,
+                "size",
+                "250",
+                "material",
+                "COPPER",
+                "insulation",
+                "THWN_2",
+                "conductors",
+                3,
+                "raceway",
+                "PVC_40",
+                "coverIn",
+                24,
+                "under",
+                "driveway".equals(under) ? "UNDER_STREETS_AND_DRIVEWAYS" : "ELSEWHERE",
+                "terminalC",
+                75);
     }
 }
