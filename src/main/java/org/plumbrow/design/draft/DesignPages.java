@@ -13,7 +13,6 @@ import org.plumbrow.design.part.Part;
 import org.plumbrow.design.part.PartForm;
 import org.plumbrow.project.ProjectPage;
 import org.plumbrow.project.ProjectTitles;
-import org.plumbrow.survey.Surveys;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
@@ -40,7 +39,7 @@ class DesignPages {
     private final DesignViews views;
     private final Designs designs;
     private final DesignEditing editing;
-    private final Surveys surveys;
+    private final DesignBeginning beginning;
     private final ProjectTitles titles;
     private final Saving saving;
 
@@ -48,13 +47,13 @@ class DesignPages {
             DesignViews views,
             Designs designs,
             DesignEditing editing,
-            Surveys surveys,
+            DesignBeginning beginning,
             ProjectTitles titles,
             Saving saving) {
         this.views = views;
         this.designs = designs;
         this.editing = editing;
-        this.surveys = surveys;
+        this.beginning = beginning;
         this.titles = titles;
         this.saving = saving;
     }
@@ -98,11 +97,7 @@ class DesignPages {
             response.setStatus(422);
             return overviewAgain(projectId, model);
         }
-        Designs.Draft draft = designs.draft(projectId);
-        editing.begin(
-                projectId,
-                wanted,
-                KnownAtFirst.of(draft.project(), surveys.factsUnchecked(projectId), draft.equipment()));
+        beginning.begin(projectId, wanted);
         Flash.done(next, "The design is begun. What survey and contract say is filled in; look at it part by part.");
         return "redirect:/projects/" + projectId + "/design";
     }

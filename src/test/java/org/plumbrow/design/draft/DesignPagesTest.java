@@ -110,7 +110,7 @@ class DesignPagesTest {
                 .hasStatusOk()
                 .bodyText()
                 .contains("No check fails")
-                .contains("NEC 690.7");
+                .contains("NEC 2020 690.7");
         assertThat(get("/design/quantities"))
                 .hasStatusOk()
                 .bodyText()
