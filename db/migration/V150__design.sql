@@ -3,7 +3,7 @@
 create table equipment (
     id uuid primary key,
     version bigint not null default 0,
-    branch_id uuid not null references branch,
+    branch_id uuid not null constraint equipment_branch references branch,
     kind text not null constraint equipment_kind_known check (kind in ('MODULE', 'INVERTER')),
     name text not null constraint equipment_name_length check (length(name) between 1 and 80),
     content jsonb not null,
@@ -13,8 +13,8 @@ create unique index equipment_named_once on equipment (branch_id, kind, lower(na
 select plumbrow_wall('equipment');
 
 create table design (
-    project_id uuid primary key references project,
-    branch_id uuid not null references branch,
+    project_id uuid primary key constraint design_project references project,
+    branch_id uuid not null constraint design_branch references branch,
     requested_at timestamptz not null,
     requested_by text not null,
     wanted_on date
@@ -23,9 +23,9 @@ create index design_of_branch on design (branch_id);
 select plumbrow_wall('design');
 
 create table design_part (
-    project_id uuid not null references design,
+    project_id uuid not null constraint design_part_project references design,
     part text not null,
-    branch_id uuid not null references branch,
+    branch_id uuid not null constraint design_part_branch references branch,
     version bigint not null default 0,
     rows jsonb not null,
     changed_at timestamptz not null,
@@ -37,8 +37,8 @@ select plumbrow_wall('design_part');
 
 create table design_revision (
     id uuid primary key,
-    branch_id uuid not null references branch,
-    project_id uuid not null references design,
+    branch_id uuid not null constraint design_revision_branch references branch,
+    project_id uuid not null constraint design_revision_project references design,
     letter text not null constraint design_revision_letter check (letter ~ '^[A-Z]{1,2}$'),
     facts jsonb not null,
     parts jsonb not null,
@@ -54,9 +54,9 @@ select plumbrow_append_only('design_revision');
 create table stale_document (
     id uuid primary key,
     version bigint not null default 0,
-    branch_id uuid not null references branch,
-    project_id uuid not null references design,
-    revision_id uuid not null references design_revision,
+    branch_id uuid not null constraint stale_document_branch references branch,
+    project_id uuid not null constraint stale_document_project references design,
+    revision_id uuid not null constraint stale_document_revision references design_revision,
     document text not null,
     because text not null,
     closed_how text constraint stale_document_closed_how check (closed_how in ('RENEWED', 'NOT_TOUCHED')),

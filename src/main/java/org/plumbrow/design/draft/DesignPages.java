@@ -122,7 +122,7 @@ class DesignPages {
             return beginFirst(projectId);
         }
         DesignRows.Kept kept = draft.kept(which);
-        model.addAttribute("form", PartForm.of(kept.rows(), which.isRepeated(), kept.version()));
+        model.addAttribute("form", PartForm.of(kept.rows(), which.cols(), which.isRepeated(), kept.version()));
         return partAgain(draft, which, model);
     }
 
@@ -155,7 +155,9 @@ class DesignPages {
             return beginFirst(projectId);
         }
         List<Cells> proposed = views.proposed(draft, which);
-        model.addAttribute("form", PartForm.of(proposed, true, draft.kept(which).version()));
+        model.addAttribute(
+                "form",
+                PartForm.of(proposed, which.cols(), true, draft.kept(which).version()));
         model.addAttribute("proposal", true);
         return partAgain(draft, which, model);
     }

@@ -58,7 +58,7 @@ public record Quantities(List<Line> lines) {
             count.add("Conduit", Say.raceway(run), run.lengthFt(), "ft");
         }
         if (run.coverIn() != null) {
-            String under = run.under() == null ? "" : ", under " + run.under();
+            String under = Say.under(run);
             count.add("Trench", Say.figure(run.coverIn()) + " in of cover" + under, run.lengthFt(), "ft");
         }
     }

@@ -1,9 +1,11 @@
 package org.plumbrow.design.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.electrical.BurialCover;
 import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.ConductorSize;
 import org.plumbrow.design.DesignFacts.ConnectionKind;
@@ -22,6 +24,18 @@ final class Say {
     static String figure(double value) {
         String plain = String.format(Locale.US, "%,.2f", value);
         return plain.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0").replace("-", "\u2212");
+    }
+
+    /** ", under streets, roads, driveways, parking"; what the design calls otherwise by its own words. */
+    static String under(Run run) {
+        String under = run.under();
+        return under == null
+                ? ""
+                : Arrays.stream(BurialCover.values())
+                        .filter(cover -> cover.name().equals(under))
+                        .findFirst()
+                        .map(cover -> ", " + cover.words())
+                        .orElse(", under " + under);
     }
 
     static String of(@Nullable Double value, String unit) {

@@ -99,7 +99,7 @@ final class Schedules {
         if (run.coverIn() == null) {
             return "";
         }
-        String under = run.under() == null ? "" : ", under " + run.under();
+        String under = Say.under(run);
         String crossings = run.crossings().isEmpty() ? "" : "; crosses " + String.join(", ", run.crossings());
         return Say.figure(run.coverIn()) + " in deep" + under + crossings;
     }

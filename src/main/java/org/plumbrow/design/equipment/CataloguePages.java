@@ -79,7 +79,7 @@ class CataloguePages {
     String blank(@PathVariable String equipmentKind, Model model) {
         access.require(May.WRITE_DESIGN);
         EquipmentKind which = EquipmentKind.of(equipmentKind).orElseThrow(NotFound::new);
-        model.addAttribute("form", PartForm.of(List.of(), false, -1));
+        model.addAttribute("form", PartForm.of(List.of(), which.cols(), false, -1));
         return page(which, null, model);
     }
 
@@ -124,7 +124,8 @@ class CataloguePages {
     @GetMapping("/design-equipment/{catalogueId}")
     String show(@PathVariable UUID catalogueId, Model model) {
         Entry entry = catalogue.entry(access.require(May.SEE_DESIGN).id(), catalogueId);
-        model.addAttribute("form", PartForm.of(List.of(entry.cells()), false, entry.version()));
+        model.addAttribute(
+                "form", PartForm.of(List.of(entry.cells()), entry.kind().cols(), false, entry.version()));
         return page(entry.kind(), entry, model);
     }
 
@@ -235,7 +236,7 @@ class CataloguePages {
     }
 
     private Optional<String> wrong(UUID branch, EquipmentKind kind, Cells cells) {
-        PartForm form = PartForm.of(List.of(cells), false, -1);
+        PartForm form = PartForm.of(List.of(cells), kind.cols(), false, -1);
         BindingResult errors = new MapBindingResult(new LinkedHashMap<>(), "row");
         form.read(kind.cols(), Col::options, errors);
         if (errors.hasErrors()) {

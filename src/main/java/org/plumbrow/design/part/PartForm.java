@@ -56,20 +56,20 @@ public class PartForm {
         return sent;
     }
 
-    /** The form of what is kept; a list ends with one blank row. */
-    public static PartForm of(List<Cells> kept, boolean repeated, long version) {
+    /** The form of what is kept, its fields in the order of the columns; a list ends with one blank row. */
+    public static PartForm of(List<Cells> kept, List<Col> cols, boolean repeated, long version) {
         PartForm form = new PartForm();
-        kept.forEach(form::add);
+        kept.forEach(cells -> form.add(cells, cols));
         if (repeated || kept.isEmpty()) {
-            form.add(Cells.none());
+            form.add(Cells.none(), cols);
         }
         form.sent.put("version", Long.toString(version));
         return form;
     }
 
-    private void add(Cells cells) {
+    private void add(Cells cells, List<Col> cols) {
         Row row = new Row();
-        row.cells.putAll(cells.byName());
+        cols.forEach(col -> row.cells.put(col.name(), cells.text(col.name())));
         rows.add(row);
     }
 

@@ -302,6 +302,24 @@ class DesignPagesTest {
     }
 
     @Test
+    void eachSheetIsAPictureMadeFromTheData() throws Exception {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(get("/design/drawings")).hasStatusOk().bodyText().contains("/design/drawings/one-line");
+        MvcTestResult sheet = get("/design/drawings/one-line");
+        assertThat(sheet).hasStatusOk().hasContentTypeCompatibleWith("image/svg+xml");
+        assertThat(sheet).bodyText().contains("<svg").contains("INV 3");
+        var fewer = designs(Part.INVERTERS).subList(0, 2);
+        world.as(branch.designer(), () -> editing.keep(project, Part.INVERTERS, 0, fewer));
+        assertThat(get("/design/drawings/one-line")).bodyText().contains("2 inverters (INV 1, INV 2)");
+    }
+
+    private List<Cells> designs(Part part) {
+        return world.as(branch.designer(), () -> designs.draft(project))
+                .kept(part)
+                .rows();
+    }
+
+    @Test
     void whoeverWasSlowerIsTold() {
         fixture.drawn(branch, project, DesignFixture.groundMount());
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> world.as(
