@@ -162,7 +162,7 @@ public enum Part {
             figure("siteSnowPsf", "Ground snow of the site", 0, 300, "psf"),
             figure("siteFrostIn", "Frost depth of the site", 0, 120, "in"),
             text("letterBy", "Engineer, with license", ""),
-            text("letterDate", "Date of the letter", "as 2027-03-26")),
+            text("letterDate", "Date of the letter", "year, month and day with dashes between")),
     LABELS(
             "Labels",
             true,

@@ -87,6 +87,14 @@ class DesignPagesTest {
     }
 
     @Test
+    void beforeItIsBegunEveryPageLeadsToItsBeginning() {
+        for (String page :
+                List.of("/part/strings", "/part/strings/proposal", "/checks", "/try", "/drawings/one-line")) {
+            assertThat(get("/design" + page)).as(page).hasStatus(302);
+        }
+    }
+
+    @Test
     void aDayThatIsNoneIsSaidAtItsField() {
         assertThat(post("/design", Map.of("wantedOn", "soon")))
                 .hasStatus(422)

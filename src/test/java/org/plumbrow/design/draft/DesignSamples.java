@@ -20,7 +20,9 @@ class DesignSamples implements RouteSamples {
     public Map<String, String> in(TestBranch branch) {
         return Map.of(
                 "designPart",
-                "site",
+                "strings",
+                "sheetSlug",
+                "one-line",
                 "equipmentKind",
                 "modules",
                 "catalogueId",
