@@ -99,13 +99,11 @@ class SizeLimitPages {
         return new Subject(access.require(May.CHANGE_SETTINGS).id(), null, SizeLimits.POLICY, POLICY);
     }
 
+    /** The utility's own branch counts, not the one seen last: who is in several follows a link from any of them. */
     private Subject utility(UUID utilityId) {
-        UUID branchId = access.require(May.CHANGE_SETTINGS).id();
-        return settings.utilities(branchId).stream()
-                .filter(each -> each.id().equals(utilityId))
-                .findFirst()
-                .map(each -> new Subject(branchId, utilityId, each.name(), ALL + "/of-utility/" + utilityId))
-                .orElseThrow(NotFound::new);
+        UtilityFacts utility = settings.utility(utilityId).orElseThrow(NotFound::new);
+        access.require(utility.branchId(), May.CHANGE_SETTINGS);
+        return new Subject(utility.branchId(), utilityId, utility.name(), ALL + "/of-utility/" + utilityId);
     }
 
     private Limit now(Subject subject) {
