@@ -101,6 +101,7 @@ class SizeLimitPages {
 
     /** The utility's own branch counts, not the one seen last: who is in several follows a link from any of them. */
     private Subject utility(UUID utilityId) {
+        access.require(May.CHANGE_SETTINGS);
         UtilityFacts utility = settings.utility(utilityId).orElseThrow(NotFound::new);
         access.require(utility.branchId(), May.CHANGE_SETTINGS);
         return new Subject(utility.branchId(), utilityId, utility.name(), ALL + "/of-utility/" + utilityId);
