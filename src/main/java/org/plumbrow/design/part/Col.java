@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.Range;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Option;
 
 /**
@@ -85,7 +86,7 @@ public record Col(
 
     /** "0 to 90 °, optional": the limits and whether it may be left empty. */
     public String hintWords() {
-        String limits = range == null ? "" : plain(range.least()) + " to " + plain(range.most()) + " " + range.unit();
+        String limits = range == null ? "" : Entered.hint(range);
         String all = (hint.isEmpty() || limits.isEmpty() ? hint + limits : limits + "; " + hint).strip();
         return isChoice() || needed ? all : all.isEmpty() ? "optional" : all + "; optional";
     }
@@ -106,22 +107,11 @@ public record Col(
         }
         return Cells.isFigure(typed, range, whole)
                 ? Optional.empty()
-                : Optional.of("Write %s as a %s from %s to %s %s."
-                        .formatted(
-                                the(),
-                                whole ? "whole number" : "number",
-                                plain(range.least()),
-                                plain(range.most()),
-                                range.unit())
-                        .replace(" .", "."));
+                : Optional.of("Write %s as a %s from %s."
+                        .formatted(the(), whole ? "whole number" : "number", Entered.hint(range)));
     }
 
     private String the() {
         return "the " + label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
-    }
-
-    private static String plain(double limit) {
-        return String.format(Locale.US, limit == Math.rint(limit) ? "%,.0f" : "%s", limit)
-                .replace('-', '\u2212');
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.plumbrow.branch.Written;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Option;
 import org.springframework.validation.Errors;
 
@@ -75,11 +76,7 @@ public class PartForm {
 
     /** The version as the form carried it; one that no thing has where it did not. */
     public long version() {
-        try {
-            return Long.parseLong(sent.getOrDefault("version", "").strip());
-        } catch (NumberFormatException missing) {
-            return -1;
-        }
+        return Entered.version(sent.get("version"));
     }
 
     /** What a column's name offers to choose from. */

@@ -12,6 +12,7 @@ import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.Range;
 import org.plumbrow.estimate.site.SizeLimits.Limit;
 import org.plumbrow.web.Access;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
@@ -117,8 +118,8 @@ class SizeLimitPages {
         model.addAttribute(
                 "limitForm",
                 new LimitForm(
-                        Typed.written(limit.mostOffsetPercent()),
-                        Typed.written(limit.mostKwAc()),
+                        Entered.written(limit.mostOffsetPercent()),
+                        Entered.written(limit.mostKwAc()),
                         String.valueOf(limit.version())));
         return page(subject, model);
     }
@@ -157,13 +158,13 @@ class SizeLimitPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes next) {
-        Typed typed = new Typed(errors);
+        Entered entered = new Entered(errors);
         Limit to = new Limit(
                 subject.utilityId,
-                Versions.of(form.version()),
+                Entered.version(form.version()),
                 subject.whose,
-                typed.maybe("mostOffsetPercent", "the share of the use", form.mostOffsetPercent(), OFFSET),
-                typed.maybe("mostKwAc", "the power", form.mostKwAc(), KW_AC));
+                entered.maybe("mostOffsetPercent", "the share of the use", form.mostOffsetPercent(), OFFSET),
+                entered.maybe("mostKwAc", "the power", form.mostKwAc(), KW_AC));
         return saving.of(errors, response, () -> page(subject, model))
                 .make(
                         () -> {

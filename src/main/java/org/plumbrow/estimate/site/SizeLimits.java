@@ -13,6 +13,7 @@ import org.plumbrow.calc.finance.SizeLimit;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.May;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -52,8 +53,8 @@ public class SizeLimits {
 
         List<Written> written() {
             return List.of(
-                    Written.of("At most, % of the year’s use", "mostOffsetPercent", Typed.written(mostOffsetPercent)),
-                    Written.of("At most, kW AC", "mostKwAc", Typed.written(mostKwAc)));
+                    Written.of("At most, % of the year’s use", "mostOffsetPercent", Entered.written(mostOffsetPercent)),
+                    Written.of("At most, kW AC", "mostKwAc", Entered.written(mostKwAc)));
         }
 
         List<SizeLimit> calc() {

@@ -12,6 +12,7 @@ import org.plumbrow.calc.finance.Stringing;
 import org.plumbrow.calc.finance.SystemSize;
 import org.plumbrow.estimate.EstimateFacts;
 import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Words;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -56,10 +57,10 @@ class SizePages {
                     estimate == null ? USUAL_DC_TO_AC : Math.round(100 * estimate.kwDc() / estimate.kwAc()) / 100.0;
             return new SizeForm(
                     offset == null ? "100" : offset,
-                    moduleW == null ? Typed.written(w) : moduleW,
+                    moduleW == null ? Entered.written(w) : moduleW,
                     fewest == null ? String.valueOf(known ? contract.modules() / strings : 1) : fewest,
                     most == null ? String.valueOf(known ? -Math.floorDiv(-contract.modules(), strings) : 1) : most,
-                    dcToAc == null ? Typed.written(ratio) : dcToAc);
+                    dcToAc == null ? Entered.written(ratio) : dcToAc);
         }
     }
 
@@ -75,7 +76,7 @@ class SizePages {
             HttpServletResponse response) {
         UseReadingDesk.SizeBasis basis = desk.size(projectId);
         SizeForm form = asked.filled(basis.project().contract(), basis.estimate());
-        SystemSize size = size(form, basis, new Typed(errors));
+        SystemSize size = size(form, basis, new Entered(errors));
         if (errors.hasErrors()) {
             response.setStatus(422);
         }
@@ -93,19 +94,19 @@ class SizePages {
         return "estimate/size";
     }
 
-    private static @Nullable SystemSize size(SizeForm form, UseReadingDesk.SizeBasis basis, Typed typed) {
-        double offset = typed.number("offset", "the wanted share", form.offset(), OFFSET_PERCENT);
-        double moduleW = typed.number("moduleW", "the power of one module", form.moduleW(), SizeQuestion.MODULE);
-        int fewest = (int) typed.number("fewest", "the shortest string", form.fewest(), Stringing.LENGTH);
-        int most = (int) typed.number("most", "the longest string", form.most(), Stringing.LENGTH);
-        double ratio = typed.number("dcToAc", "DC over AC", form.dcToAc(), SizeQuestion.DC_TO_AC);
-        if (most < fewest && !typed.errors().hasErrors()) {
-            typed.refuse(
+    private static @Nullable SystemSize size(SizeForm form, UseReadingDesk.SizeBasis basis, Entered entered) {
+        double offset = entered.required("offset", "the wanted share", form.offset(), OFFSET_PERCENT);
+        double moduleW = entered.required("moduleW", "the power of one module", form.moduleW(), SizeQuestion.MODULE);
+        int fewest = (int) entered.required("fewest", "the shortest string", form.fewest(), Stringing.LENGTH);
+        int most = (int) entered.required("most", "the longest string", form.most(), Stringing.LENGTH);
+        double ratio = entered.required("dcToAc", "DC over AC", form.dcToAc(), SizeQuestion.DC_TO_AC);
+        if (most < fewest && !entered.errors().hasErrors()) {
+            entered.refuse(
                     "most", "The longest string is at least as long as the shortest, %d modules.".formatted(fewest));
         }
         EstimateFacts estimate = basis.estimate();
         Double use = basis.useKwh();
-        if (typed.errors().hasErrors() || estimate == null || use == null) {
+        if (entered.errors().hasErrors() || estimate == null || use == null) {
             return null;
         }
         double kwhPerKw = Math.max(

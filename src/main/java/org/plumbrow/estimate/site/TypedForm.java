@@ -11,6 +11,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Written;
 import org.plumbrow.calc.Range;
+import org.plumbrow.web.Entered;
 
 /** Use by calendar month, as typed from the bills: twelve months or more, without a gap. */
 record TypedForm(
@@ -29,7 +30,7 @@ record TypedForm(
         static final MonthForm BLANK = new MonthForm("");
 
         boolean isBlank() {
-            return Typed.text(kwh).isEmpty();
+            return Entered.text(kwh).isEmpty();
         }
     }
 
@@ -57,14 +58,14 @@ record TypedForm(
     static TypedForm of(UseMeter meter) {
         UseMeter.TypedUse typed = java.util.Objects.requireNonNull(meter.typed());
         List<MonthForm> months = typed.kwh().stream()
-                .map(kwh -> new MonthForm(Typed.written(kwh)))
+                .map(kwh -> new MonthForm(Entered.written(kwh)))
                 .toList();
         return new TypedForm(meter.name(), typed.first(), months, String.valueOf(meter.version()));
     }
 
     private static YearMonth parsed(@Nullable String written, YearMonth otherwise) {
         try {
-            YearMonth month = YearMonth.parse(Typed.text(written));
+            YearMonth month = YearMonth.parse(Entered.text(written));
             return month.getYear() >= 1990 && month.getYear() <= 2100 ? month : otherwise;
         } catch (DateTimeException e) {
             return otherwise;
@@ -81,15 +82,15 @@ record TypedForm(
         return labels;
     }
 
-    String nameIn(Typed typed) {
-        return typed.name("name", "what this meter is called", name, LONGEST_NAME);
+    String nameIn(Entered entered) {
+        return entered.given("name", "what this meter is called", name, LONGEST_NAME);
     }
 
-    UseMeter.TypedUse read(Typed typed) {
+    UseMeter.TypedUse read(Entered entered) {
         YearMonth none = YearMonth.of(1900, Month.JANUARY);
         YearMonth from = parsed(first, none);
         if (from.equals(none)) {
-            typed.errors().reject("refused", "Write the first month as 2026-03.");
+            entered.errors().reject("refused", "Write the first month as 2026-03.");
         }
         int last = months.size();
         while (last > 0 && months.get(last - 1).isBlank()) {
@@ -99,7 +100,7 @@ record TypedForm(
         List<Double> kwh = new ArrayList<>();
         for (int at = 0; at < Math.max(last, LEAST); at++) {
             String what = "the use of " + labels.get(at);
-            kwh.add(typed.number(
+            kwh.add(entered.required(
                     "months[%d].kwh".formatted(at), what, months.get(at).kwh(), KWH));
         }
         return new UseMeter.TypedUse(from.toString(), kwh);

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Saving;
 import org.plumbrow.evidence.Upload;
 import org.plumbrow.project.ProjectPage;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
@@ -88,7 +89,7 @@ class UsePages {
             HttpServletResponse response,
             RedirectAttributes next) {
         desk.sheet(projectId, May.EDIT_PROJECT);
-        String name = new Typed(errors).name("name", "what this meter is called: House, Barn 2", form.name(), 80);
+        String name = new Entered(errors).given("name", "what this meter is called: House, Barn 2", form.name(), 80);
         UUID[] kept = new UUID[1];
         return saving.of(errors, response, () -> filePage(projectId, model))
                 .refusedAt("name")
@@ -126,7 +127,7 @@ class UsePages {
         if (file != null && !file.isEmpty()) {
             return Optional.of(Upload.of(file, ""));
         }
-        String pasted = Typed.text(form.pasted());
+        String pasted = Entered.text(form.pasted());
         return pasted.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Upload("pasted.csv", pasted.getBytes(StandardCharsets.UTF_8), ""));
@@ -146,7 +147,7 @@ class UsePages {
             @RequestParam(name = "first", required = false) @Nullable String first,
             @RequestParam(name = "count", required = false) @Nullable String count,
             Model model) {
-        int rows = Typed.text(count).matches("\\d{1,2}") ? Integer.parseInt(Typed.text(count)) : 12;
+        int rows = Entered.text(count).matches("\\d{1,2}") ? Integer.parseInt(Entered.text(count)) : 12;
         return typedPage(projectId, TypedForm.blank(words.today(), first, rows), null, model);
     }
 
@@ -173,9 +174,9 @@ class UsePages {
             HttpServletResponse response,
             RedirectAttributes next) {
         desk.sheet(projectId, May.EDIT_PROJECT);
-        Typed typed = new Typed(errors);
-        String name = form.nameIn(typed);
-        UseMeter.TypedUse read = form.read(typed);
+        Entered entered = new Entered(errors);
+        String name = form.nameIn(entered);
+        UseMeter.TypedUse read = form.read(entered);
         return saving.of(errors, response, () -> typedPage(projectId, null, null, model))
                 .refusedAt("name")
                 .make(
@@ -222,14 +223,14 @@ class UsePages {
             HttpServletResponse response,
             RedirectAttributes next) {
         UUID projectId = typedMeter(meterId).projectId();
-        Typed typed = new Typed(errors);
-        String name = form.nameIn(typed);
-        UseMeter.TypedUse read = form.read(typed);
+        Entered entered = new Entered(errors);
+        String name = form.nameIn(entered);
+        UseMeter.TypedUse read = form.read(entered);
         return saving.of(errors, response, () -> typedPage(projectId, null, meterId, model))
                 .refusedAt("name")
                 .make(
                         () -> {
-                            book.correct(meterId, Versions.of(form.version()), name, read);
+                            book.correct(meterId, Entered.version(form.version()), name, read);
                             return Optional.empty();
                         },
                         () -> {

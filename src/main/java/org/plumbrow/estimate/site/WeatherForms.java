@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchFacts;
+import org.plumbrow.branch.Written;
 import org.plumbrow.calc.Range;
 import org.plumbrow.calc.energy.sun.Place;
 import org.plumbrow.calc.energy.weather.MonthlyMeans;
+import org.plumbrow.web.Entered;
 
 /** What people type about weather. Heights, temperatures and winds in the units of the country; the core has its own. */
 final class WeatherForms {
@@ -35,9 +37,15 @@ final class WeatherForms {
             return new NameForm(card.name(), String.valueOf(card.invented()), String.valueOf(card.version()));
         }
 
-        String nameIn(Typed typed) {
-            return typed.name("name", "what this weather is called", name, LONGEST_NAME);
+        String nameIn(Entered entered) {
+            return entered.given("name", "what this weather is called", name, LONGEST_NAME);
         }
+    }
+
+    /** The fields of a name, for the page that lays theirs beside yours. */
+    static List<Written> written(String name, boolean invented) {
+        return List.of(
+                Written.of("Name", "name", name), Written.of("Made up", "invented", invented, invented ? "yes" : "no"));
     }
 
     static boolean yes(@Nullable String ticked) {
@@ -76,9 +84,11 @@ final class WeatherForms {
             return new MeansForm(
                     "",
                     "false",
-                    branch.yard().map(yard -> Typed.written(yard.latitudeDeg())).orElse(""),
                     branch.yard()
-                            .map(yard -> Typed.written(yard.longitudeDeg()))
+                            .map(yard -> Entered.written(yard.latitudeDeg()))
+                            .orElse(""),
+                    branch.yard()
+                            .map(yard -> Entered.written(yard.longitudeDeg()))
                             .orElse(""),
                     "",
                     standardOffset(branch.zone(), now),
@@ -86,14 +96,14 @@ final class WeatherForms {
         }
 
         private static String standardOffset(ZoneId zone, Instant now) {
-            return Typed.written(zone.getRules().getStandardOffset(now).getTotalSeconds() / 3600.0);
+            return Entered.written(zone.getRules().getStandardOffset(now).getTotalSeconds() / 3600.0);
         }
 
-        String nameIn(Typed typed) {
-            return typed.name("name", "what this weather is called", name, LONGEST_NAME);
+        String nameIn(Entered entered) {
+            return entered.given("name", "what this weather is called", name, LONGEST_NAME);
         }
 
-        MonthlyMeans read(Typed typed) {
+        MonthlyMeans read(Entered entered) {
             double[] ghi = new double[12];
             double[] air = new double[12];
             double[] wind = new double[12];
@@ -101,26 +111,27 @@ final class WeatherForms {
                 String row = "months[%d].".formatted(at);
                 String month = MonthRow.name(java.time.Month.of(at + 1));
                 MonthForm given = months.get(at);
-                ghi[at] = typed.number(row + "ghi", "the radiation of " + month, given.ghi(), MonthlyMeans.GHI);
-                air[at] = (typed.number(row + "air", "the temperature of " + month, given.air(), AIR_F) - 32) / 1.8;
-                wind[at] = typed.number(row + "wind", "the wind of " + month, given.wind(), WIND_MPH) * M_PER_S_PER_MPH;
+                ghi[at] = entered.required(row + "ghi", "the radiation of " + month, given.ghi(), MonthlyMeans.GHI);
+                air[at] = (entered.required(row + "air", "the temperature of " + month, given.air(), AIR_F) - 32) / 1.8;
+                wind[at] = entered.required(row + "wind", "the wind of " + month, given.wind(), WIND_MPH)
+                        * M_PER_S_PER_MPH;
             }
-            return new MonthlyMeans(place(typed), ghi, air, wind);
+            return new MonthlyMeans(place(entered), ghi, air, wind);
         }
 
-        private Place place(Typed typed) {
-            double latitudeDeg = typed.number("latitude", "the latitude", latitude, Place.LATITUDE);
-            double longitudeDeg = typed.number("longitude", "the longitude", longitude, Place.LONGITUDE);
-            double elevationFt = typed.number("elevation", "the height above the sea", elevation, ELEVATION_FT);
-            double offset = typed.number("utcOffset", "the hours from UTC", utcOffset, Place.UTC_OFFSET);
-            if (Math.abs(longitudeDeg - 15 * offset) > 30 && !typed.errors().hasErrors()) {
-                typed.refuse(
+        private Place place(Entered entered) {
+            double latitudeDeg = entered.required("latitude", "the latitude", latitude, Place.LATITUDE);
+            double longitudeDeg = entered.required("longitude", "the longitude", longitude, Place.LONGITUDE);
+            double elevationFt = entered.required("elevation", "the height above the sea", elevation, ELEVATION_FT);
+            double offset = entered.required("utcOffset", "the hours from UTC", utcOffset, Place.UTC_OFFSET);
+            if (Math.abs(longitudeDeg - 15 * offset) > 30 && !entered.errors().hasErrors()) {
+                entered.refuse(
                         "utcOffset",
                         String.format(
                                 Locale.US,
                                 "Longitude %s does not fit %s hours from UTC. West of Greenwich both are negative.",
-                                Typed.written(longitudeDeg),
-                                Typed.written(offset)));
+                                Entered.written(longitudeDeg),
+                                Entered.written(offset)));
             }
             double within = Place.ELEVATION.least() > elevationFt * M_PER_FT
                     ? Place.ELEVATION.least()

@@ -16,6 +16,7 @@ import org.plumbrow.estimate.site.WeatherForms.NameForm;
 import org.plumbrow.evidence.Upload;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Place;
@@ -102,7 +103,7 @@ class WeatherYearPages {
         List<String> wrong = List.of("Choose the file first.");
         if (file != null && !file.isEmpty()) {
             boolean invented = WeatherForms.yes(form.invented());
-            var brought = library.bring(branch.id(), Upload.of(file, ""), Typed.text(form.name()), invented);
+            var brought = library.bring(branch.id(), Upload.of(file, ""), Entered.text(form.name()), invented);
             if (brought instanceof WeatherLibrary.Bringing.Kept kept) {
                 return kept.id();
             }
@@ -137,15 +138,15 @@ class WeatherYearPages {
             HttpServletResponse response,
             RedirectAttributes next) {
         UUID branchId = access.require(May.EDIT_PROJECT).id();
-        Typed typed = new Typed(errors);
-        String name = form.nameIn(typed);
-        MonthlyMeans read = form.read(typed);
+        Entered entered = new Entered(errors);
+        String name = form.nameIn(entered);
+        MonthlyMeans read = form.read(entered);
         UUID[] kept = new UUID[1];
         return saving.of(errors, response, () -> means(model))
                 .refusedAt("name")
                 .make(
                         () -> {
-                            kept[0] = type(branchId, name, form, read, typed);
+                            kept[0] = type(branchId, name, form, read, entered);
                             return Optional.empty();
                         },
                         () -> {
@@ -154,12 +155,12 @@ class WeatherYearPages {
                         });
     }
 
-    private @Nullable UUID type(UUID branchId, String name, MeansForm form, MonthlyMeans means, Typed typed) {
+    private @Nullable UUID type(UUID branchId, String name, MeansForm form, MonthlyMeans means, Entered entered) {
         try {
             return library.type(branchId, name, WeatherForms.yes(form.invented()), means);
         } catch (Range.OutOfRange sunnier) {
             int month = Integer.parseInt(sunnier.quantity().replaceAll("\\D", ""));
-            typed.refuse(
+            entered.refuse(
                     "months[%d].ghi".formatted(month - 1),
                     "%.2f kWh/m² a day is more than the sun sends there in that month (%.2f at most)."
                             .formatted(sunnier.value(), sunnier.range().most()));
@@ -191,13 +192,13 @@ class WeatherYearPages {
             HttpServletResponse response,
             RedirectAttributes next) {
         access.require(library.card(weatherId).branchId(), May.EDIT_PROJECT);
-        String name = form.nameIn(new Typed(errors));
+        String name = form.nameIn(new Entered(errors));
         boolean invented = WeatherForms.yes(form.invented());
         return saving.of(errors, response, () -> page(library.card(weatherId), model))
                 .refusedAt("name")
                 .make(
                         () -> {
-                            library.rename(weatherId, Versions.of(form.version()), name, invented);
+                            library.rename(weatherId, Entered.version(form.version()), name, invented);
                             return Optional.empty();
                         },
                         () -> {
@@ -205,7 +206,7 @@ class WeatherYearPages {
                             return "redirect:/weather/" + weatherId;
                         },
                         model,
-                        () -> Versions.written(name, invented),
+                        () -> WeatherForms.written(name, invented),
                         () -> theirs(library.card(weatherId)));
     }
 
@@ -214,7 +215,7 @@ class WeatherYearPages {
                 "this weather",
                 "/weather/" + card.id(),
                 card.version(),
-                Versions.written(card.name(), card.invented()));
+                WeatherForms.written(card.name(), card.invented()));
     }
 
     @PostMapping("/weather/{weatherId}/end")

@@ -15,6 +15,7 @@ import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.gate.Gates;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Service;
@@ -122,8 +123,8 @@ public class YieldEditing {
         Map<String, String> facts = new TreeMap<>();
         facts.put("losses.from", "%.2f".formatted(before.terms().calcLosses().totalPercent()));
         facts.put("losses.to", "%.2f".formatted(terms.calcLosses().totalPercent()));
-        facts.put("spread.from", Typed.written(before.terms().yearPercent()));
-        facts.put("spread.to", Typed.written(terms.yearPercent()));
+        facts.put("spread.from", Entered.written(before.terms().yearPercent()));
+        facts.put("spread.to", Entered.written(terms.yearPercent()));
         return facts;
     }
 }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Written;
 import org.plumbrow.calc.Range;
 import org.plumbrow.calc.energy.SkyModel;
+import org.plumbrow.web.Entered;
 
 /** How a yield is computed, as typed. A loss without a name is none; one blank row always stands behind the others. */
 record YieldForm(
@@ -38,7 +39,7 @@ record YieldForm(
         static final LossForm BLANK = new LossForm("", "");
 
         boolean isBlank() {
-            return Typed.text(name).isEmpty() && Typed.text(percent).isEmpty();
+            return Entered.text(name).isEmpty() && Entered.text(percent).isEmpty();
         }
     }
 
@@ -68,7 +69,7 @@ record YieldForm(
     static YieldForm of(YieldRows.Kept kept) {
         YieldTerms terms = kept.terms();
         List<LossForm> losses = new ArrayList<>(terms.losses().stream()
-                .map(loss -> new LossForm(loss.name(), Typed.written(loss.percent())))
+                .map(loss -> new LossForm(loss.name(), Entered.written(loss.percent())))
                 .toList());
         losses.add(LossForm.BLANK);
         UUID weather = kept.weatherId();
@@ -76,54 +77,54 @@ record YieldForm(
                 weather == null ? "" : weather.toString(),
                 losses,
                 terms.snowPercent().stream()
-                        .map(percent -> new MonthForm(Typed.written(percent)))
+                        .map(percent -> new MonthForm(Entered.written(percent)))
                         .toList(),
-                Typed.written(terms.yearPercent()),
-                Typed.written(terms.modelPercent()),
+                Entered.written(terms.yearPercent()),
+                Entered.written(terms.modelPercent()),
                 terms.sky().name(),
-                Typed.written(terms.albedo()),
-                Typed.written(terms.gammaPercent()),
-                Typed.written(terms.efficiencyPercent()),
+                Entered.written(terms.albedo()),
+                Entered.written(terms.gammaPercent()),
+                Entered.written(terms.efficiencyPercent()),
                 String.valueOf(terms.useHorizon()),
                 terms.rows().stream()
-                        .map(row -> new RowForm(Typed.written(row.widthFt()), Typed.written(row.pitchFt())))
+                        .map(row -> new RowForm(Entered.written(row.widthFt()), Entered.written(row.pitchFt())))
                         .toList(),
                 String.valueOf(kept.version()));
     }
 
-    YieldTerms read(Typed typed) {
+    YieldTerms read(Entered entered) {
         return new YieldTerms(
-                losses(typed),
-                snow(typed),
-                typed.number("yearPercent", "the spread from year to year", yearPercent, SPREAD),
-                typed.maybe("modelPercent", "the spread of the estimate", modelPercent, SPREAD),
-                sky(typed),
-                typed.number("albedo", "what the ground reflects", albedo, ALBEDO),
-                typed.number("gammaPercent", "the modules’ change of power", gammaPercent, GAMMA),
-                typed.number("efficiencyPercent", "the inverters’ efficiency", efficiencyPercent, EFFICIENCY),
+                losses(entered),
+                snow(entered),
+                entered.required("yearPercent", "the spread from year to year", yearPercent, SPREAD),
+                entered.maybe("modelPercent", "the spread of the estimate", modelPercent, SPREAD),
+                sky(entered),
+                entered.required("albedo", "what the ground reflects", albedo, ALBEDO),
+                entered.required("gammaPercent", "the modules’ change of power", gammaPercent, GAMMA),
+                entered.required("efficiencyPercent", "the inverters’ efficiency", efficiencyPercent, EFFICIENCY),
                 WeatherForms.yes(useHorizon),
-                rows(typed));
+                rows(entered));
     }
 
-    private List<YieldTerms.Loss> losses(Typed typed) {
+    private List<YieldTerms.Loss> losses(Entered entered) {
         List<YieldTerms.Loss> read = new ArrayList<>();
         for (int at = 0; at < losses.size(); at++) {
             LossForm loss = losses.get(at);
             if (!loss.isBlank()) {
                 String row = "losses[%d].".formatted(at);
-                String name = typed.name(row + "name", "what the loss is called", loss.name(), LONGEST_NAME);
+                String name = entered.given(row + "name", "what the loss is called", loss.name(), LONGEST_NAME);
                 String what = name.isEmpty() ? "this loss" : "the loss “" + name + "”";
-                read.add(new YieldTerms.Loss(name, typed.number(row + "percent", what, loss.percent(), PERCENT)));
+                read.add(new YieldTerms.Loss(name, entered.required(row + "percent", what, loss.percent(), PERCENT)));
             }
         }
         return read;
     }
 
-    private List<Double> snow(Typed typed) {
+    private List<Double> snow(Entered entered) {
         List<Double> read = new ArrayList<>();
         for (int at = 0; at < 12; at++) {
             String month = MonthRow.name(java.time.Month.of(at + 1));
-            Double percent = typed.maybe(
+            Double percent = entered.maybe(
                     "snow[%d].percent".formatted(at),
                     "what snow takes in " + month,
                     snow.get(at).percent(),
@@ -133,34 +134,34 @@ record YieldForm(
         return read;
     }
 
-    private SkyModel sky(Typed typed) {
+    private SkyModel sky(Entered entered) {
         try {
-            return SkyModel.valueOf(Typed.text(sky));
+            return SkyModel.valueOf(Entered.text(sky));
         } catch (IllegalArgumentException e) {
-            typed.refuse("sky", "Choose one of the list.");
+            entered.refuse("sky", "Choose one of the list.");
             return SkyModel.HAY_DAVIES;
         }
     }
 
-    private List<YieldTerms.RowFeet> rows(Typed typed) {
+    private List<YieldTerms.RowFeet> rows(Entered entered) {
         List<YieldTerms.RowFeet> read = new ArrayList<>();
         int last = 0;
         for (int at = 0; at < rows.size(); at++) {
             String row = "rows[%d].".formatted(at);
-            Double width = typed.maybe(
+            Double width = entered.maybe(
                     row + "widthFt",
                     "the height of a row along its slope",
                     rows.get(at).widthFt(),
                     WIDTH_FT);
-            Double pitch = typed.maybe(
+            Double pitch = entered.maybe(
                     row + "pitchFt",
                     "the distance from row to row",
                     rows.get(at).pitchFt(),
                     PITCH_FT);
             if (width != null && pitch != null && pitch < width) {
-                typed.refuse(
+                entered.refuse(
                         row + "pitchFt",
-                        "From row to row it is at least the row’s own %s ft.".formatted(Typed.written(width)));
+                        "From row to row it is at least the row’s own %s ft.".formatted(Entered.written(width)));
             }
             read.add(new YieldTerms.RowFeet(width, pitch));
             last = width == null && pitch == null ? last : at + 1;
@@ -169,21 +170,21 @@ record YieldForm(
     }
 
     @Nullable
-    UUID weather(Typed typed) {
-        if (Typed.text(weatherId).isEmpty()) {
+    UUID weather(Entered entered) {
+        if (Entered.text(weatherId).isEmpty()) {
             return null;
         }
         try {
-            return UUID.fromString(Typed.text(weatherId));
+            return UUID.fromString(Entered.text(weatherId));
         } catch (IllegalArgumentException e) {
-            typed.refuse("weatherId", "Choose one of the list.");
+            entered.refuse("weatherId", "Choose one of the list.");
             return null;
         }
     }
 
     /** Every field, for the page that lays theirs beside yours. */
     List<Written> written() {
-        String chosen = Typed.text(weatherId).isEmpty() ? "the nearest" : "chosen";
+        String chosen = Entered.text(weatherId).isEmpty() ? "the nearest" : "chosen";
         List<Written> all = new ArrayList<>();
         all.add(Written.of("Weather", "weatherId", weatherId, chosen));
         all.addAll(writtenLosses());

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Saving;
 import org.plumbrow.calc.energy.SkyModel;
 import org.plumbrow.project.ProjectPage;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Option;
@@ -58,7 +59,7 @@ class YieldPages {
         }
 
         private static @Nullable Integer whole(@Nullable String typed) {
-            return Typed.text(typed).matches("\\d{1,3}") ? Integer.valueOf(Typed.text(typed)) : null;
+            return Entered.text(typed).matches("\\d{1,3}") ? Integer.valueOf(Entered.text(typed)) : null;
         }
     }
 
@@ -124,12 +125,12 @@ class YieldPages {
             HttpServletResponse response,
             RedirectAttributes next) {
         YieldReading.Terms before = reading.terms(projectId);
-        Typed typed = new Typed(errors);
-        UUID weatherId = form.weather(typed);
-        YieldTerms terms = form.read(typed);
+        Entered entered = new Entered(errors);
+        UUID weatherId = form.weather(entered);
+        YieldTerms terms = form.read(entered);
         return saving.of(errors, response, () -> page(before, model))
                 .make(
-                        () -> editing.change(projectId, Versions.of(form.version()), weatherId, terms),
+                        () -> editing.change(projectId, Entered.version(form.version()), weatherId, terms),
                         () -> {
                             Flash.done(next, "Saved, and the yield is computed with it.");
                             return "redirect:/projects/{projectId}/yield";
@@ -154,16 +155,16 @@ class YieldPages {
             @Nullable String rowFt,
             @Nullable String freeHours) {
         OrientationForm {
-            rowFt = rowFt == null ? Typed.written(OrientationView.Choice.USUAL_ROW_FT) : rowFt;
-            freeHours = freeHours == null ? Typed.written(OrientationView.Choice.USUAL_FREE_HOURS) : freeHours;
+            rowFt = rowFt == null ? Entered.written(OrientationView.Choice.USUAL_ROW_FT) : rowFt;
+            freeHours = freeHours == null ? Entered.written(OrientationView.Choice.USUAL_FREE_HOURS) : freeHours;
         }
 
-        OrientationView.Choice read(Typed typed) {
-            String number = Typed.text(array);
+        OrientationView.Choice read(Entered entered) {
+            String number = Entered.text(array);
             return new OrientationView.Choice(
                     number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0,
-                    typed.number("rowFt", "the height of a row along its slope", rowFt, OrientationView.ROW_FT),
-                    typed.number("freeHours", "the hours without shade", freeHours, OrientationView.FREE_HOURS));
+                    entered.required("rowFt", "the height of a row along its slope", rowFt, OrientationView.ROW_FT),
+                    entered.required("freeHours", "the hours without shade", freeHours, OrientationView.FREE_HOURS));
         }
     }
 
@@ -174,7 +175,7 @@ class YieldPages {
             BindingResult errors,
             Model model,
             HttpServletResponse response) {
-        OrientationView.Choice choice = form.read(new Typed(errors));
+        OrientationView.Choice choice = form.read(new Entered(errors));
         YieldReading.Orientation page =
                 reading.orientation(projectId, errors.hasErrors() ? OrientationView.Choice.usual() : choice);
         if (errors.hasErrors()) {

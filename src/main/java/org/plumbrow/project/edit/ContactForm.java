@@ -7,6 +7,7 @@ import org.plumbrow.branch.Written;
 import org.plumbrow.project.NewProject;
 import org.plumbrow.project.ProjectContact;
 import org.plumbrow.project.ProjectLimits;
+import org.plumbrow.web.Entered;
 
 /** Somebody at the customer's side, as typed. */
 record ContactForm(

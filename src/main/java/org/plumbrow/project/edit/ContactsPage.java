@@ -11,6 +11,7 @@ import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectCustomers;
 import org.plumbrow.project.ProjectLimits;
 import org.plumbrow.web.EditedMeanwhile;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Option;
@@ -73,7 +74,7 @@ class ContactsPage {
                 new Editing.Posted(projectId, errors, model, response, next, "project/contacts", address),
                 () -> new Entered(errors)
                         .given("customer", "the customer's name", form.customer, ProjectLimits.LONGEST_NAME),
-                to -> customers.rename(projectId, Editing.version(form.version), to),
+                to -> customers.rename(projectId, Entered.version(form.version), to),
                 () -> new Saving.Theirs(
                         "the customer",
                         address,
@@ -102,7 +103,7 @@ class ContactsPage {
         return answers.answer(
                 new Editing.Posted(projectId, errors, model, response, next, "project/contact", address),
                 () -> form.read(new Entered(errors)),
-                contact -> Optional.of(customers.addContact(projectId, Editing.version(form.version()), contact)),
+                contact -> Optional.of(customers.addContact(projectId, Entered.version(form.version()), contact)),
                 () -> new Saving.Theirs(
                         "the contacts",
                         address + "/add",
@@ -138,7 +139,7 @@ class ContactsPage {
         return answers.answer(
                 new Editing.Posted(projectId, errors, model, response, next, "project/contact", address),
                 () -> form.read(new Entered(errors)),
-                to -> customers.correctContact(projectId, Editing.version(form.version()), contactId, to),
+                to -> customers.correctContact(projectId, Entered.version(form.version()), contactId, to),
                 () -> new Saving.Theirs(
                         "this contact",
                         address + "/" + contactId,

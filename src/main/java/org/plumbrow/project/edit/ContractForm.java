@@ -13,6 +13,7 @@ import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.project.PartFields;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectLimits;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Option;
 
 /** What the contract fixes, as typed. An array without a mounting is none. */

@@ -8,6 +8,7 @@ import org.plumbrow.branch.Written;
 import org.plumbrow.project.PartFields;
 import org.plumbrow.project.ProjectEditing;
 import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Option;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -60,7 +61,7 @@ class ContractPage {
                 new Editing.Posted(
                         projectId, errors, model, response, next, "project/contract", "/projects/" + projectId),
                 () -> form.read(new Entered(errors)),
-                to -> editing.correctContract(projectId, Editing.version(form.version()), to),
+                to -> editing.correctContract(projectId, Entered.version(form.version()), to),
                 () -> new Saving.Theirs("the contract", address, part.version(), stored),
                 form::written);
     }

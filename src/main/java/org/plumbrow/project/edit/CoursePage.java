@@ -14,6 +14,7 @@ import org.plumbrow.project.Standing;
 import org.plumbrow.project.edit.CourseForms.NameForm;
 import org.plumbrow.project.edit.CourseForms.StandingForm;
 import org.plumbrow.project.edit.CourseForms.WeightForm;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Option;
 import org.springframework.stereotype.Controller;
@@ -60,7 +61,7 @@ class CoursePage {
                 () -> new Entered(errors).given("name", "the name", form.name(), ProjectLimits.LONGEST_NAME),
                 to -> now.name().equals(to)
                         ? Optional.empty()
-                        : Optional.of(course.rename(projectId, Editing.version(form.version()), to)),
+                        : Optional.of(course.rename(projectId, Entered.version(form.version()), to)),
                 () -> theirs(projectId, "/name", now, Written.of("name", "name", now.name())),
                 () -> List.of(Written.of("name", "name", Entered.text(form.name()))));
     }
@@ -85,7 +86,7 @@ class CoursePage {
         return answers.answer(
                 posted(projectId, errors, model, response, next, "project/standing"),
                 () -> read(form, now, new Entered(errors)),
-                to -> Optional.of(stand(projectId, Editing.version(form.version()), to)),
+                to -> Optional.of(stand(projectId, Entered.version(form.version()), to)),
                 () -> theirs(
                         projectId,
                         "/standing",
@@ -145,7 +146,7 @@ class CoursePage {
                 posted(projectId, errors, model, response, next, "project/weight"),
                 () -> weight(form, new Entered(errors)),
                 to -> Optional.of(course.weigh(
-                        projectId, Editing.version(form.version()), to, Entered.text(form.weightReason()))),
+                        projectId, Entered.version(form.version()), to, Entered.text(form.weightReason()))),
                 () -> theirs(projectId, "/weight", now, Written.of("weight", "weight", now.weight())),
                 () -> List.of(Written.of("weight", "weight", Entered.text(form.weight()))));
     }

@@ -80,13 +80,4 @@ class Editing {
         Flash.done(posted.next, line.isPresent() ? "Saved. The journal says what changed." : "Nothing was different.");
         return "redirect:" + posted.done;
     }
-
-    /** The version as the form carried it; one that no thing has where it did not. */
-    static long version(@org.jspecify.annotations.Nullable String carried) {
-        try {
-            return Long.parseLong(Entered.text(carried));
-        } catch (NumberFormatException missing) {
-            return -1;
-        }
-    }
 }

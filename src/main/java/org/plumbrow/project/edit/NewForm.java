@@ -11,6 +11,7 @@ import org.plumbrow.project.Duty;
 import org.plumbrow.project.NewProject;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectLimits;
+import org.plumbrow.web.Entered;
 
 /** A project that begins, as typed: fields of the site and of the contract go by the same names as on their own pages. */
 record NewForm(

@@ -11,6 +11,7 @@ import org.plumbrow.project.NewProject;
 import org.plumbrow.project.ProjectRegister;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Option;

@@ -14,6 +14,7 @@ import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectCustomers;
 import org.plumbrow.project.ProjectEditing;
 import org.plumbrow.project.Projects;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;

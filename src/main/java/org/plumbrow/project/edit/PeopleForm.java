@@ -11,6 +11,7 @@ import org.plumbrow.branch.Written;
 import org.plumbrow.project.Duty;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectLimits;
+import org.plumbrow.web.Entered;
 
 /** Who acts for what, as chosen and typed: one row a duty, in their order. */
 record PeopleForm(@Nullable List<DutyForm> duties, @Nullable String version) {

@@ -15,6 +15,7 @@ import org.plumbrow.project.PartFields;
 import org.plumbrow.project.ProjectEditing;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Option;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -65,7 +66,7 @@ class PeoplePage {
                 new Editing.Posted(
                         projectId, errors, model, response, next, "project/people", "/projects/" + projectId),
                 () -> form.read(new Entered(errors), branch, part.facts()),
-                to -> editing.assign(projectId, Editing.version(form.version()), to),
+                to -> editing.assign(projectId, Entered.version(form.version()), to),
                 () -> new Saving.Theirs("the people", address, part.version(), PartFields.people(part.facts())),
                 () -> form.written(names));
     }

@@ -15,6 +15,7 @@ import org.plumbrow.project.ProjectPage;
 import org.plumbrow.project.edit.CourseForms.PromiseForm;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.ConstraintSentences;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Option;

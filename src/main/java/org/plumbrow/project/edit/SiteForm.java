@@ -14,6 +14,7 @@ import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectLimits;
 import org.plumbrow.project.SiteFeature;
 import org.plumbrow.project.SiteLoad;
+import org.plumbrow.web.Entered;
 
 /** Where a project is built and what is there, as typed. */
 record SiteForm(

@@ -11,6 +11,7 @@ import org.plumbrow.project.PartFields;
 import org.plumbrow.project.ProjectEditing;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
+import org.plumbrow.web.Entered;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -60,7 +61,7 @@ class SitePage {
         return answers.answer(
                 new Editing.Posted(projectId, errors, model, response, next, "project/site", "/projects/" + projectId),
                 () -> form.read(new Entered(errors), choices),
-                to -> editing.correctSite(projectId, Editing.version(form.version()), to),
+                to -> editing.correctSite(projectId, Entered.version(form.version()), to),
                 () -> new Saving.Theirs("the site", address, part.version(), written(part.facts(), choices)),
                 () -> form.written(written(part.facts(), choices), choices));
     }
