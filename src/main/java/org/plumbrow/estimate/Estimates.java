@@ -3,6 +3,7 @@ package org.plumbrow.estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.plumbrow.calc.finance.SelfUse;
 
 /** The energy estimates of projects, always as of now: computed anew where anything they were made from has changed. */
 public interface Estimates {
@@ -32,4 +33,11 @@ public interface Estimates {
 
     /** @return {@code double[8760]} of use in standard time, empty when it is not known hour by hour */
     Optional<double[]> useByHour(UUID projectId);
+
+    /**
+     * What of the first year's production the site uses itself: hour by hour where the use is known so, else month by month.
+     *
+     * @return empty without a yield or while a month's use is not known
+     */
+    Optional<SelfUse> selfUse(UUID projectId);
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.finance.SelfUse;
-import org.plumbrow.estimate.EnergyInputs;
 import org.plumbrow.estimate.EstimateFacts;
 import org.plumbrow.estimate.site.EstimateSource.Gathered;
 import org.plumbrow.project.ProjectAccess;
@@ -59,22 +58,8 @@ class UseReadingDesk {
         Gathered gathered = source.of(project);
         Optional<EstimateFacts> estimate = book.facts(gathered);
         UseYears.SiteUse use = years.of(projectId).orElse(null);
-        SelfUse self = use == null || estimate.isEmpty() ? null : self(gathered, use, estimate.get());
+        SelfUse self = use == null || estimate.isEmpty() ? null : book.selfUse(gathered, use, estimate.get());
         return new Page(titles.of(project), UseView.of(meters.ofProject(projectId), use, self), estimate.orElse(null));
-    }
-
-    /** Hour by hour where both are known so, else month by month. */
-    private SelfUse self(Gathered gathered, UseYears.SiteUse use, EstimateFacts estimate) {
-        Optional<double[]> hours = use.hourly() ? years.hours(gathered.project().id()) : Optional.empty();
-        Optional<EnergyInputs> inputs = hours.isPresent() ? book.inputs(gathered) : Optional.empty();
-        if (hours.isPresent() && inputs.isPresent()) {
-            return SelfUse.byHour(hours.get(), inputs.get().energyYield().kwhByHour());
-        }
-        return SelfUse.byMonth(doubles(use.kwhOrZero()), doubles(estimate.kwhByMonth()));
-    }
-
-    private static double[] doubles(List<Double> values) {
-        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     record Sheet(ProjectTitle title, ProjectFacts project) {}

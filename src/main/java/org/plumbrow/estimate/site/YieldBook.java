@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.Range;
 import org.plumbrow.calc.energy.EnergyYield;
 import org.plumbrow.calc.energy.SiteYear;
+import org.plumbrow.calc.finance.SelfUse;
 import org.plumbrow.database.ReadOnce;
 import org.plumbrow.estimate.EnergyInputs;
 import org.plumbrow.estimate.EstimateFacts;
@@ -133,6 +134,29 @@ class YieldBook implements Estimates {
     @Override
     public Optional<double[]> useByHour(UUID projectId) {
         return use.hours(projectId);
+    }
+
+    @Override
+    public Optional<SelfUse> selfUse(UUID projectId) {
+        Gathered gathered = gathered(projectId);
+        Optional<UseYears.SiteUse> known = use.of(projectId).filter(UseYears.SiteUse::isWhole);
+        return known.isEmpty()
+                ? Optional.empty()
+                : facts(gathered).map(estimate -> selfUse(gathered, known.get(), estimate));
+    }
+
+    /** Hour by hour where both are known so, else month by month. */
+    SelfUse selfUse(Gathered gathered, UseYears.SiteUse known, EstimateFacts estimate) {
+        Optional<double[]> hours = known.hourly() ? use.hours(gathered.project().id()) : Optional.empty();
+        Optional<EnergyInputs> inputs = hours.isPresent() ? inputs(gathered) : Optional.empty();
+        if (hours.isPresent() && inputs.isPresent()) {
+            return SelfUse.byHour(hours.get(), inputs.get().energyYield().kwhByHour());
+        }
+        return SelfUse.byMonth(doubles(known.kwhOrZero()), doubles(estimate.kwhByMonth()));
+    }
+
+    private static double[] doubles(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private record WhatIsGathered(UUID projectId) {}
