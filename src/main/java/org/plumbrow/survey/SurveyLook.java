@@ -5,7 +5,6 @@ import java.util.Set;
 import java.util.function.Function;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.gate.Finding;
-import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
 import org.springframework.stereotype.Component;
 
@@ -47,31 +46,13 @@ class SurveyLook {
     }
 
     GateRule rule(String item, Function<Seen, Finding> judge) {
-        return new Rule(item, judge);
-    }
-
-    private final class Rule implements GateRule {
-        private final String item;
-        private final Function<Seen, Finding> judge;
-
-        Rule(String item, Function<Seen, Finding> judge) {
-            this.item = item;
-            this.judge = judge;
-        }
-
-        @Override
-        public String item() {
-            return item;
-        }
-
-        @Override
-        public Finding check(GateLook look) {
-            Seen seen = look.once(Seen.class, SurveyLook.this::read);
+        return GateRule.of(item, look -> {
+            Seen seen = look.once(Seen.class, this::read);
             return seen.facts.isRecorded()
                     ? judge.apply(seen)
                     : new Finding.CannotTell(
                             "No survey is recorded yet.", "The surveyor writes it on the survey page.");
-        }
+        });
     }
 
     private Seen read(ProjectFacts project) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Function;
 import org.plumbrow.estimate.EstimateFacts;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.gate.Finding;
@@ -22,19 +21,12 @@ class EstimateGateRules {
     /** So much may the estimate lie below the contract's kWh. */
     private static final double TOLERANCE = 0.02;
 
-    private record Rule(String item, Function<GateLook, Finding> judge) implements GateRule {
-        @Override
-        public Finding check(GateLook look) {
-            return judge.apply(look);
-        }
-    }
-
     /** The estimate as it is kept, read once for both rules of the design. */
     private record KeptEstimate(Optional<EstimateFacts> facts) {}
 
     @Bean
     static GateRule sizeFitsTheUse(UseYears use, YieldBook book, SizeLimits limits) {
-        return new Rule("signed.6", look -> {
+        return GateRule.of("signed.6", look -> {
             Double kwh =
                     use.of(look.projectId()).map(UseYears.SiteUse::kwhOfYear).orElse(null);
             if (kwh == null || kwh <= 0) {
@@ -87,7 +79,7 @@ class EstimateGateRules {
 
     @Bean
     static GateRule estimateNamesWeatherAndShade(YieldRows rows) {
-        return new Rule(
+        return GateRule.of(
                 "designed.14",
                 look -> kept(look, rows)
                         .facts()
@@ -115,7 +107,7 @@ class EstimateGateRules {
 
     @Bean
     static GateRule estimateKeepsTheContract(YieldRows rows) {
-        return new Rule(
+        return GateRule.of(
                 "designed.15",
                 look -> kept(look, rows)
                         .facts()

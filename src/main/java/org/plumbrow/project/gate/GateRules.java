@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.SmartInitializingSingleton;
@@ -14,15 +15,19 @@ import org.springframework.stereotype.Component;
 class GateRules implements SmartInitializingSingleton {
 
     private final ObjectProvider<GateRule> beans;
+    private final ObjectProvider<GateRuleSet> sets;
     private Map<String, GateRule> byItem = Map.of();
 
-    GateRules(ObjectProvider<GateRule> beans) {
+    GateRules(ObjectProvider<GateRule> beans, ObjectProvider<GateRuleSet> sets) {
         this.beans = beans;
+        this.sets = sets;
     }
 
     @Override
     public void afterSingletonsInstantiated() {
-        byItem = gathered(beans.orderedStream().toList());
+        byItem = gathered(
+                Stream.concat(beans.orderedStream(), sets.orderedStream().flatMap(set -> set.rules().stream()))
+                        .toList());
     }
 
     /** @throws IllegalStateException for a rule of an item that does not exist, and for a second one */
