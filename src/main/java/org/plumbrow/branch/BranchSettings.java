@@ -6,13 +6,13 @@ import static java.util.stream.Collectors.toList;
 
 import java.time.Clock;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.branch.BranchFacts.OwnClosedDay;
 import org.plumbrow.branch.SettingRows.ClosedRow;
-import org.plumbrow.branch.SettingRows.SlotRow;
 import org.plumbrow.branch.SettingRows.Years;
 import org.plumbrow.branch.UtilityFacts.Slot;
 import org.plumbrow.database.ReadOnce;
@@ -39,9 +39,13 @@ public class BranchSettings {
             """;
     private static final String CLOSED_DAYS =
             "select id, utility_id, day, reason from closed_day where branch_id = :branch order by day, id";
-    private static final String SLOTS = "select id, utility_id, off_from, off_to, back_by from utility_slot"
-            + " where branch_id = :branch order by off_from, off_to, id";
-    private static final String UTILITIES = "select * from utility where branch_id = :branch order by name, id";
+    /** A row a slot; a utility without any has one row without. */
+    private static final String UTILITIES = """
+            select u.*, s.id as slot_id, s.off_from, s.off_to, s.back_by
+              from utility u left join utility_slot s on s.utility_id = u.id
+             where u.branch_id = :branch order by u.name, u.id, s.off_from, s.off_to, s.id
+            """;
+
     private static final String PERMIT_OFFICES =
             "select * from permit_office where branch_id = :branch order by name, id";
     private static final String WEATHER =
@@ -63,7 +67,7 @@ public class BranchSettings {
         this.clock = clock;
     }
 
-    /** Everything a plan needs, in nine queries; once a page. */
+    /** Everything a plan needs, in eight queries; once a page. */
     public PlanningSettings forPlanning(UUID branchId) {
         reading.mayRead(branchId);
         return ReadOnce.of(new ForPlanning(branchId), () -> readForPlanning(branchId));
@@ -87,7 +91,7 @@ public class BranchSettings {
         return branch(branchId, closedDays(branchId));
     }
 
-    /** All utilities, by name, those included that have ended; three queries. */
+    /** All utilities, by name, those included that have ended; two queries. */
     public List<UtilityFacts> utilities(UUID branchId) {
         reading.mayRead(branchId);
         return utilities(branchId, closedDays(branchId));
@@ -155,16 +159,17 @@ public class BranchSettings {
         Map<UUID, List<OwnClosedDay>> closedOf = closed.stream()
                 .filter(row -> row.utilityId() != null)
                 .collect(groupingBy(ClosedRow::utilityId, mapping(ClosedRow::day, toList())));
-        Map<UUID, List<Slot>> slotsOf = jdbc.sql(SLOTS).param("branch", branchId).query(SlotRow::of).stream()
-                .collect(groupingBy(SlotRow::utilityId, mapping(SlotRow::slot, toList())));
-        return jdbc.sql(UTILITIES)
-                .param("branch", branchId)
-                .query((row, number) -> {
-                    UUID id = row.getObject("id", UUID.class);
-                    return SettingRows.utility(
-                            row, slotsOf.getOrDefault(id, List.of()), closedOf.getOrDefault(id, List.of()), years());
-                })
-                .list();
+        Map<UUID, UtilityFacts> utilities = new LinkedHashMap<>();
+        jdbc.sql(UTILITIES).param("branch", branchId).query(row -> {
+            UUID id = row.getObject("id", UUID.class);
+            UtilityFacts known = utilities.get(id);
+            if (known == null) {
+                known = SettingRows.utility(row, closedOf.getOrDefault(id, List.of()), years());
+            }
+            Slot slot = SettingRows.slot(row);
+            utilities.put(id, slot == null ? known : known.with(slot));
+        });
+        return List.copyOf(utilities.values());
     }
 
     private List<PermitOfficeFacts> offices(UUID branchId) {

@@ -33,16 +33,16 @@ final class SettingRows {
         }
     }
 
-    record SlotRow(UUID utilityId, Slot slot) {
-        static SlotRow of(ResultSet row, int number) throws SQLException {
-            return new SlotRow(
-                    row.getObject("utility_id", UUID.class),
-                    new Slot(
-                            row.getObject("id", UUID.class),
-                            row.getObject("off_from", LocalTime.class),
-                            row.getObject("off_to", LocalTime.class),
-                            Optional.ofNullable(row.getObject("back_by", LocalTime.class))));
-        }
+    /** Null where the row's utility has no slot. */
+    static @Nullable Slot slot(ResultSet row) throws SQLException {
+        UUID id = row.getObject("slot_id", UUID.class);
+        return id == null
+                ? null
+                : new Slot(
+                        id,
+                        row.getObject("off_from", LocalTime.class),
+                        row.getObject("off_to", LocalTime.class),
+                        Optional.ofNullable(row.getObject("back_by", LocalTime.class)));
     }
 
     /** Which years the federal holidays are worked out for. */
@@ -79,8 +79,7 @@ final class SettingRows {
                 : Optional.of(new BranchFacts.Yard(text(row, "yard_address"), latitude, longitude));
     }
 
-    static UtilityFacts utility(ResultSet row, List<Slot> slots, List<OwnClosedDay> closed, Years years)
-            throws SQLException {
+    static UtilityFacts utility(ResultSet row, List<OwnClosedDay> closed, Years years) throws SQLException {
         Weekdays weekdays = Weekdays.of(row.getString("working_weekdays"));
         boolean federal = row.getBoolean("federal_holidays");
         return new UtilityFacts(
@@ -89,7 +88,7 @@ final class SettingRows {
                 row.getString("name"),
                 row.getInt("notice_working_days"),
                 Weekdays.of(row.getString("appointment_weekdays")),
-                slots,
+                List.of(),
                 weekdays,
                 federal,
                 closed,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.plumbrow.calc.calendar.Notice;
 import org.plumbrow.calc.calendar.WorkingCalendar;
 
@@ -36,6 +37,27 @@ public record UtilityFacts(
         String email,
         Optional<LocalDate> endedOn,
         long version) {
+
+    /** The same with one slot more, its last. */
+    UtilityFacts with(Slot slot) {
+        List<Slot> all = Stream.concat(slots.stream(), Stream.of(slot)).toList();
+        return new UtilityFacts(
+                id,
+                branchId,
+                name,
+                noticeWorkingDays,
+                appointmentWeekdays,
+                all,
+                workingWeekdays,
+                federalHolidays,
+                closedDays,
+                calendar,
+                mustBePresent,
+                phone,
+                email,
+                endedOn,
+                version);
+    }
 
     public Notice notice() {
         return new Notice(noticeWorkingDays, calendar);

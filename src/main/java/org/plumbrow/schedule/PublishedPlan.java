@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.calc.duration.Milestone;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.project.Stage;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -54,11 +55,15 @@ public class PublishedPlan {
 
     /** All activities of a project, in the order of the work; empty as long as no plan knows the project. */
     public List<PlannedDates> of(UUID projectId) {
-        return jdbc.sql(DATES + " order by a.position")
-                .param("project", projectId)
-                .query(PublishedPlan::dates)
-                .list();
+        return ReadOnce.of(
+                new DatesOf(projectId),
+                () -> jdbc.sql(DATES + " order by a.position")
+                        .param("project", projectId)
+                        .query(PublishedPlan::dates)
+                        .list());
     }
+
+    private record DatesOf(UUID projectId) {}
 
     /** One activity of a project: {@code of(project, ActivityCode.CUTOVER)}; of several arrays the last to finish. */
     public Optional<PlannedDates> of(UUID projectId, ActivityCode code) {

@@ -47,10 +47,10 @@ class BranchSettingsTest {
     }
 
     @Test
-    void aPlanReadsAWholeBranchInNineQueries() {
+    void aPlanReadsAWholeBranchInEightQueries() {
         TestBranch branch = world.branch();
         assertThat(Queries.count(() -> world.as(branch.manager(), () -> settings.forPlanning(branch.id()))))
-                .isEqualTo(9);
+                .isEqualTo(8);
     }
 
     @Test

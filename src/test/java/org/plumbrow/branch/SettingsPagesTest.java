@@ -46,10 +46,10 @@ class SettingsPagesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "/settings, 10",
+        "/settings, 9",
         "/settings/branch, 2",
         "/settings/days, 2",
-        "/settings/utilities, 3",
+        "/settings/utilities, 2",
         "/settings/permit-offices, 1",
         "/settings/rates, 1",
         "/settings/fixed-times, 1",

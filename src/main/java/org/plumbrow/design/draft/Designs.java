@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -13,6 +14,7 @@ import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.PermitOfficeFacts;
 import org.plumbrow.branch.PermitOfficeFacts.CodeEdition;
 import org.plumbrow.branch.UtilityFacts;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DrawnQuantities;
 import org.plumbrow.design.draft.DesignRows.Kept;
@@ -168,8 +170,11 @@ public class Designs {
 
     /** What the newest frozen revision of each project has to build, for background work: one query. */
     public Map<UUID, DrawnQuantities> quantitiesUnchecked(Collection<UUID> projectIds) {
-        return revisions.quantities(projectIds);
+        List<UUID> asked = List.copyOf(projectIds);
+        return ReadOnce.of(new QuantitiesOf(asked), () -> revisions.quantities(asked));
     }
+
+    private record QuantitiesOf(List<UUID> projectIds) {}
 
     public Optional<DesignFacts> newestFrozenUnchecked(UUID projectId) {
         return revisions.newest(projectId).map(Revision::facts);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.plumbrow.branch.PlanningSettings;
 import org.plumbrow.calc.duration.ProjectActivities;
 import org.plumbrow.calc.duration.ProjectActivity;
@@ -71,14 +72,19 @@ public class ActivityList {
                 .toList();
     }
 
-    /** Of a project that is only being thought about: nothing is stored, nothing is done. */
-    public JobActivities think(ProjectFacts project, PlanningSettings settings) {
+    /** As {@link #read}, with one project more that is only being thought about: nothing of it is stored or done. */
+    @Transactional(readOnly = true)
+    public List<JobActivities> readAnd(List<ProjectFacts> projects, ProjectFacts thought, PlanningSettings settings) {
+        Map<UUID, DrawnQuantities> drawn =
+                drawn(Stream.concat(projects.stream(), Stream.of(thought)).toList());
+        List<JobActivities> jobs = new ArrayList<>(read(projects, drawn, settings));
         List<JobActivities.Item> items = new ArrayList<>();
-        for (ProjectActivity derived : derive(project, drawn(List.of(project)), settings)) {
-            UUID id = UUID.nameUUIDFromBytes((project.id() + derived.key()).getBytes(StandardCharsets.UTF_8));
-            items.add(new JobActivities.Item(derived, ActivityRows.unstored(id, project.id(), derived, items.size())));
+        for (ProjectActivity derived : derive(thought, drawn, settings)) {
+            UUID id = UUID.nameUUIDFromBytes((thought.id() + derived.key()).getBytes(StandardCharsets.UTF_8));
+            items.add(new JobActivities.Item(derived, ActivityRows.unstored(id, thought.id(), derived, items.size())));
         }
-        return new JobActivities(project, items);
+        jobs.add(new JobActivities(thought, items));
+        return jobs;
     }
 
     @Transactional(readOnly = true)

@@ -71,12 +71,10 @@ public class PlanInputs {
     /** With one project more that is not in the plan yet: can its promise be kept? */
     @Transactional(readOnly = true)
     public BranchProblem with(ProjectFacts project) {
-        BranchProblem stored = stored(project.branchId());
-        List<JobActivities> jobs = new ArrayList<>(stored.jobs());
-        if (jobs.stream().noneMatch(job -> job.project().id().equals(project.id()))) {
-            jobs.add(activities.think(project, stored.settings()));
-        }
-        return new BranchProblem(stored.settings(), stored.today(), jobs, stored.crews(), stored.equipment());
+        PlanningSettings with = settings.forPlanning(project.branchId());
+        List<ProjectFacts> open = projects.openUnchecked(project.branchId());
+        boolean known = open.stream().anyMatch(other -> other.id().equals(project.id()));
+        return problem(with, known ? activities.read(open, with) : activities.readAnd(open, project, with));
     }
 
     private BranchProblem problem(PlanningSettings with, List<JobActivities> jobs) {

@@ -58,8 +58,10 @@ public class Plans {
 
     /** The rows of one project in a plan, in the order of the work. */
     public List<PlannedRow> rows(PlanHead plan, UUID projectId) {
-        return rows.activities(plan.id(), projectId);
+        return ReadOnce.of(new RowsIn(plan.id(), projectId), () -> rows.activities(plan.id(), projectId));
     }
+
+    private record RowsIn(UUID planId, UUID projectId) {}
 
     public Optional<PlannedPromise> promise(PlanHead plan, UUID projectId) {
         return ReadOnce.of(new PromiseIn(plan.id(), projectId), () -> rows.promises(plan.id(), projectId)).stream()

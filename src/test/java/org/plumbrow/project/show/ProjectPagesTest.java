@@ -22,7 +22,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 class ProjectPagesTest {
 
     /** At the gate that asks the most rooms; survey, design and use are read there too. */
-    private static final int MOST_QUERIES = 33;
+    private static final int MOST_QUERIES = 25;
 
     @Autowired
     TestWorld world;
