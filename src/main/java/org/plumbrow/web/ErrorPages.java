@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.security.SecureRandom;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.InvalidPropertyException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -68,6 +69,12 @@ class ErrorPages {
     @ExceptionHandler(MaxUploadSizeExceededException.class)
     String tooLarge(HttpServletRequest request, HttpServletResponse response, Model model) {
         return page("web/too-large", HttpStatus.CONTENT_TOO_LARGE, request, response, model);
+    }
+
+    /** A field's name that no form of ours has: {@code rows[x]}, or a row beyond all that fit. */
+    @ExceptionHandler(InvalidPropertyException.class)
+    String notOurForm(HttpServletRequest request, HttpServletResponse response, Model model) {
+        return page("web/not-understood", HttpStatus.BAD_REQUEST, request, response, model);
     }
 
     @ExceptionHandler(NotSignedIn.class)

@@ -9,6 +9,7 @@ import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.check.DesignChecks;
 import org.plumbrow.project.ProjectTitles;
 import org.plumbrow.web.EditedMeanwhile;
+import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Controller;
@@ -53,8 +54,7 @@ class RevisionPages {
         if (!draft.isBegun()) {
             return DesignPages.beginFirst(projectId);
         }
-        model.addAttribute(
-                "form", new FreezeForm("", Long.toString(draft.facts().version())));
+        model.addAttribute("form", new FreezeForm("", ""));
         return page(draft, model);
     }
 
@@ -63,6 +63,7 @@ class RevisionPages {
         List<Revision> all = revisions.of(projectId);
         model.addAttribute("sheet", titles.of(draft.project()));
         model.addAttribute("lines", lines(all));
+        model.addAttribute("seen", draft.facts().version());
         model.addAttribute("unfrozen", all.isEmpty() ? List.of() : Revisions.differences(all.get(0), draft.parts()));
         model.addAttribute(
                 "next", all.isEmpty() ? "A" : Revisions.after(all.get(0).letter()));
@@ -94,22 +95,10 @@ class RevisionPages {
         if (!draft.isBegun()) {
             return DesignPages.beginFirst(projectId);
         }
-        String why = form.why() == null ? "" : form.why().strip();
-        if (why.length() > LONGEST_NOTE) {
-            errors.rejectValue("why", "refused", "Write it in at most " + LONGEST_NOTE + " characters.");
-        }
-        if (!errors.hasErrors()) {
-            try {
-                revisions.freeze(projectId, number(form.seen()), why).ifPresent(no -> no.putAt(errors));
-            } catch (EditedMeanwhile newer) {
-                errors.reject(
-                        "refused",
-                        "Somebody has changed the design since you opened this page. Look at the changes below and freeze again.");
-                response.setStatus(409);
-                model.addAttribute(
-                        "form", new FreezeForm(why, Long.toString(draft.facts().version())));
-                return page(draft, model);
-            }
+        String why = new Entered(errors).within("why", "it", form.why(), LONGEST_NOTE);
+        if (!errors.hasErrors() && !frozen(projectId, form, why, errors)) {
+            response.setStatus(409);
+            return page(designs.draft(projectId), model);
         }
         if (errors.hasErrors()) {
             response.setStatus(422);
@@ -119,8 +108,17 @@ class RevisionPages {
         return "redirect:/projects/" + projectId + "/design/revisions";
     }
 
-    private static long number(@Nullable String typed) {
-        return typed != null && typed.strip().matches("\\d{1,12}") ? Long.parseLong(typed.strip()) : -1;
+    /** @return false when somebody has changed the design since; what is wrong otherwise is said in the errors */
+    private boolean frozen(UUID projectId, FreezeForm form, String why, BindingResult errors) {
+        try {
+            revisions.freeze(projectId, Entered.version(form.seen()), why).ifPresent(no -> no.putAt(errors));
+            return true;
+        } catch (EditedMeanwhile newer) {
+            errors.reject(
+                    "refused",
+                    "Somebody has changed the design since you opened this page. Look at the changes below and freeze again.");
+            return false;
+        }
     }
 
     @GetMapping("/projects/{projectId}/design/stale/{staleId}")
@@ -174,7 +172,7 @@ class RevisionPages {
     }
 
     private Optional<Refusal> closed(UUID projectId, StaleRows.Stale one, CloseForm form, BindingResult errors) {
-        String note = form.note() == null ? "" : form.note().strip();
+        String note = Entered.text(form.note());
         if (note.length() > LONGEST_NOTE) {
             return Optional.of(new Refusal("note", "Write it in at most " + LONGEST_NOTE + " characters."));
         }
@@ -185,7 +183,7 @@ class RevisionPages {
             return Optional.of(new Refusal("how", "Choose one of the two."));
         }
         try {
-            return revisions.close(projectId, one.id(), number(form.version()), how, note);
+            return revisions.close(projectId, one.id(), Entered.version(form.version()), how, note);
         } catch (EditedMeanwhile newer) {
             return Optional.of(Refusal.ofForm("Somebody has closed this meanwhile: " + one.note()));
         }

@@ -220,7 +220,18 @@ class DesignPagesTest {
                 .bodyText()
                 .contains("1 change since")
                 .contains("Racking");
-        assertThat(post("/design/revisions", Map.of("seen", Long.toString(seen), "why", "")))
+        assertThat(post("/design/revisions", Map.of("seen", Long.toString(seen), "why", "posts by the letter")))
+                .hasStatus(409)
+                .bodyText()
+                .contains("Somebody has changed the design since you opened this page")
+                .contains("posts by the letter")
+                .contains("name=\"seen\" value=\"" + (seen + 1) + "\"");
+        assertThat(post("/design/revisions", Map.of("seen", "the last one", "why", "x".repeat(301))))
+                .hasStatus(422)
+                .bodyText()
+                .contains("at most 300 characters")
+                .contains("x".repeat(301));
+        assertThat(post("/design/revisions", Map.of("seen", "the last one", "why", "")))
                 .hasStatus(409);
         assertThat(post("/design/revisions", Map.of("seen", Long.toString(seen + 1), "why", "posts")))
                 .hasStatus(302);
@@ -319,6 +330,23 @@ class DesignPagesTest {
         var fewer = designs(Part.INVERTERS).subList(0, 2);
         world.as(branch.designer(), () -> editing.keep(project, Part.INVERTERS, 0, fewer));
         assertThat(get("/design/drawings/one-line")).bodyText().contains("2 inverters (INV 1, INV 2)");
+    }
+
+    @Test
+    void aFormThatNobodyWasGivenIsNotUnderstood() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        for (String forged : List.of("rows[x].cells[mark]", "rows[99999].cells[mark]", "rows[-1].cells[mark]")) {
+            assertThat(post("/design/part/strings", Map.of("sent[version]", "0", forged, "1")))
+                    .as(forged)
+                    .hasStatus(400)
+                    .bodyText()
+                    .contains("not understood");
+        }
+        for (String odd : List.of("rows[0]")) {
+            assertThat(post("/design/part/strings", Map.of("sent[version]", "0", odd, "1")))
+                    .as(odd)
+                    .hasStatus(422);
+        }
     }
 
     private List<Cells> designs(Part part) {
