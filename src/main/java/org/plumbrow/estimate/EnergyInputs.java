@@ -1,7 +1,10 @@
 package org.plumbrow.estimate;
 
 import java.util.List;
+import java.util.Optional;
+import org.plumbrow.calc.energy.ArraySection;
 import org.plumbrow.calc.energy.EnergyYield;
+import org.plumbrow.calc.energy.Horizon;
 import org.plumbrow.calc.energy.InverterGroup;
 import org.plumbrow.calc.energy.Losses;
 import org.plumbrow.calc.energy.SiteYear;
@@ -27,5 +30,29 @@ public record EnergyInputs(
 
     public EnergyYield energyYield() {
         return EnergyYield.of(site, groups, losses);
+    }
+
+    /** The same system with something else around it, whatever horizon the estimate itself has; empty for nothing. */
+    public EnergyYield yieldUnder(Optional<Horizon> around) {
+        return EnergyYield.of(
+                site, groups.stream().map(group -> under(group, around)).toList(), losses);
+    }
+
+    private static InverterGroup under(InverterGroup group, Optional<Horizon> around) {
+        return new InverterGroup(
+                group.name(),
+                group.inverter(),
+                group.sections().stream().map(section -> under(section, around)).toList());
+    }
+
+    private static ArraySection under(ArraySection section, Optional<Horizon> around) {
+        return new ArraySection(
+                section.name(),
+                section.kwDc(),
+                section.plane(),
+                section.module(),
+                section.heating(),
+                section.rows(),
+                around);
     }
 }

@@ -9,10 +9,10 @@ import org.springframework.stereotype.Component;
 
 /**
  * What the survey read of the horizon. The estimate stays with what was read before the contract's work began; readings of
- * day one count only where there are no others. A reading that is no angle is kept by the survey and left out here.
+ * day one count only where there are no others. What lies below the level hides no sun and counts as 0.
  */
 @Component
-class SurveyedHorizon {
+public class SurveyedHorizon {
 
     private final Surveys surveys;
 
@@ -22,12 +22,14 @@ class SurveyedHorizon {
 
     List<Horizon.Reading> of(UUID projectId) {
         SurveyFacts survey = surveys.factsUnchecked(projectId);
-        List<SurveyFacts.HorizonReading> before = survey.horizon(SurveyFacts.Occasion.BEFORE);
-        return (before.isEmpty() ? survey.horizon(SurveyFacts.Occasion.DAY_ONE) : before)
-                .stream()
-                        .filter(one -> Horizon.Reading.AZIMUTH.holds(one.azimuthDeg())
-                                && Horizon.Reading.ELEVATION.holds(one.elevationDeg()))
-                        .map(one -> new Horizon.Reading(one.azimuthDeg(), one.elevationDeg()))
-                        .toList();
+        List<Horizon.Reading> before = of(survey, SurveyFacts.Occasion.BEFORE);
+        return before.isEmpty() ? of(survey, SurveyFacts.Occasion.DAY_ONE) : before;
+    }
+
+    /** As the yield takes them, in the order of the azimuths. */
+    public static List<Horizon.Reading> of(SurveyFacts survey, SurveyFacts.Occasion occasion) {
+        return survey.horizon(occasion).stream()
+                .map(one -> new Horizon.Reading(one.azimuthDeg(), Math.max(0, one.elevationDeg())))
+                .toList();
     }
 }
