@@ -5,7 +5,11 @@ import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.calc.duration.ActivityCode;
@@ -19,11 +23,11 @@ import org.springframework.stereotype.Repository;
 class PlanRows {
 
     private static final String ACTIVITIES = """
-            select a.id, a.project_id, a.key, a.code, a.words, a.position, a.equipment,
+            select p.plan_id, a.id, a.project_id, a.key, a.code, a.words, a.position, a.equipment,
                    a.finished_on is not null as done, a.pinned_on is not null as pinned,
                    p.start_half_day, p.finish_half_day, p.crew_id, p.bound_kind, p.bound_activity_id, p.bound_sentence
               from planned_activity p join activity a on a.id = p.activity_id
-             where p.plan_id = :plan and not a.dropped
+             where p.plan_id in (:plans) and not a.dropped
             """;
 
     private final JdbcClient jdbc;
@@ -69,17 +73,24 @@ class PlanRows {
     /** By project and in the order of the work. */
     List<PlannedRow> activities(UUID planId) {
         return jdbc.sql(ACTIVITIES + " order by a.project_id, a.position")
-                .param("plan", planId)
+                .param("plans", List.of(planId))
                 .query(PlanRows::activity)
                 .list();
     }
 
-    List<PlannedRow> activities(UUID planId, UUID projectId) {
-        return jdbc.sql(ACTIVITIES + " and a.project_id = :project order by a.position")
-                .param("plan", planId)
-                .param("project", projectId)
-                .query(PlanRows::activity)
-                .list();
+    /** Of one project in each plan, in the order of the work; a plan that doesn't know the project is left out. */
+    Map<UUID, List<PlannedRow>> activities(Collection<UUID> planIds, UUID projectId) {
+        Map<UUID, List<PlannedRow>> byPlan = new HashMap<>();
+        if (!planIds.isEmpty()) {
+            jdbc.sql(ACTIVITIES + " and a.project_id = :project order by a.position")
+                    .param("plans", planIds)
+                    .param("project", projectId)
+                    .query((row, number) -> byPlan.computeIfAbsent(
+                                    row.getObject("plan_id", UUID.class), plan -> new ArrayList<>())
+                            .add(activity(row, number)))
+                    .list();
+        }
+        return byPlan;
     }
 
     /** Soonest promised first. */

@@ -1,6 +1,8 @@
 package org.plumbrow.schedule.plan;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.database.BackgroundRuns;
@@ -56,12 +58,10 @@ public class Plans {
 
     private record Current(UUID branchId) {}
 
-    /** The rows of one project in a plan, in the order of the work. */
-    public List<PlannedRow> rows(PlanHead plan, UUID projectId) {
-        return ReadOnce.of(new RowsIn(plan.id(), projectId), () -> rows.activities(plan.id(), projectId));
+    /** The rows of one project in each of these plans, in the order of the work; a plan without the project is left out. */
+    public Map<UUID, List<PlannedRow>> rows(Collection<PlanHead> plans, UUID projectId) {
+        return rows.activities(plans.stream().map(PlanHead::id).toList(), projectId);
     }
-
-    private record RowsIn(UUID planId, UUID projectId) {}
 
     public Optional<PlannedPromise> promise(PlanHead plan, UUID projectId) {
         return ReadOnce.of(new PromiseIn(plan.id(), projectId), () -> rows.promises(plan.id(), projectId)).stream()

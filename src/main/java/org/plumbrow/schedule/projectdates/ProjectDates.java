@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.PlanningSettings;
 import org.plumbrow.calc.calendar.DayWords;
@@ -69,8 +70,10 @@ class ProjectDates {
         Optional<PlanHead> draft = access.may(project.branchId(), May.SEE_LOOK_AHEAD)
                 ? plans.draftHead(project.branchId())
                 : Optional.empty();
-        Map<UUID, PlannedRow> planned = rows(published, project.id());
-        Map<UUID, PlannedRow> drafted = rows(draft, project.id());
+        Map<UUID, List<PlannedRow>> rows =
+                plans.rows(Stream.of(published, draft).flatMap(Optional::stream).toList(), project.id());
+        Map<UUID, PlannedRow> planned = byActivity(published, rows);
+        Map<UUID, PlannedRow> drafted = byActivity(draft, rows);
         Map<UUID, CrewFacts> known = crews.crews(project.branchId(), words.today()).stream()
                 .collect(Collectors.toMap(CrewFacts::id, Function.identity()));
         List<ActivityView> views = views(project, planned, drafted, known);
@@ -90,10 +93,11 @@ class ProjectDates {
                 chain.cause().replace(project.name() + ", ", ""));
     }
 
-    private Map<UUID, PlannedRow> rows(Optional<PlanHead> plan, UUID projectId) {
-        Map<UUID, PlannedRow> rows = new LinkedHashMap<>();
-        plan.ifPresent(head -> plans.rows(head, projectId).forEach(row -> rows.put(row.activityId(), row)));
-        return rows;
+    private static Map<UUID, PlannedRow> byActivity(Optional<PlanHead> plan, Map<UUID, List<PlannedRow>> rows) {
+        Map<UUID, PlannedRow> byActivity = new LinkedHashMap<>();
+        plan.map(head -> rows.getOrDefault(head.id(), List.of()))
+                .ifPresent(found -> found.forEach(row -> byActivity.put(row.activityId(), row)));
+        return byActivity;
     }
 
     private List<ActivityView> views(

@@ -151,7 +151,12 @@ class DatesFromTheDesignTest {
     }
 
     private LocalDate finish(Supplier<Optional<PlanHead>> plan) {
-        return schedule.inBranch(branch, () -> plans.rows(plan.get().orElseThrow(), dairy)).stream()
+        return schedule
+                .inBranch(branch, () -> {
+                    PlanHead head = plan.get().orElseThrow();
+                    return plans.rows(List.of(head), dairy).get(head.id());
+                })
+                .stream()
                 .filter(row -> row.code() == ActivityCode.FOUNDATION)
                 .findFirst()
                 .orElseThrow()
