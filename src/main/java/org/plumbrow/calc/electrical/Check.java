@@ -38,7 +38,7 @@ public record Check(
     /** "Isc of a module", "13.95 A". */
     public record Input(String what, String value) {
         public static Input of(String what, double value, String unit) {
-            return new Input(what, figure(value) + " " + unit);
+            return new Input(what, amount(value, unit));
         }
     }
 
@@ -48,11 +48,17 @@ public record Check(
         return plain.replaceAll("\\.?0+$", "").replace("-", "\u2212");
     }
 
+    /** "1 string", "18 strings", "20.5 A". */
+    public static String amount(double value, String unit) {
+        boolean one = value == 1 && unit.length() > 2 && unit.endsWith("s");
+        return figure(value) + " " + (one ? unit.substring(0, unit.length() - 1) : unit);
+    }
+
     /** A value that may not exceed a limit. */
     public static Check atMost(
             String subject, String clause, double value, double limit, String unit, List<Input> inputs, String remedy) {
         boolean holds = value <= limit + ALMOST;
-        String sentence = "%s: %s %s of at most %s %s.".formatted(subject, figure(value), unit, figure(limit), unit);
+        String sentence = "%s: %s of at most %s.".formatted(subject, amount(value, unit), amount(limit, unit));
         return limited(subject, clause, value, limit, unit, limit - value, holds, inputs, sentence, remedy);
     }
 
@@ -60,8 +66,8 @@ public record Check(
     public static Check atLeast(
             String subject, String clause, double value, double limit, String unit, List<Input> inputs, String remedy) {
         boolean holds = value >= limit - ALMOST;
-        String sentence =
-                "%s: %s %s, at least %s %s are needed.".formatted(subject, figure(value), unit, figure(limit), unit);
+        String sentence = "%s: %s, at least %s %s needed."
+                .formatted(subject, amount(value, unit), amount(limit, unit), limit == 1 ? "is" : "are");
         return limited(subject, clause, value, limit, unit, value - limit, holds, inputs, sentence, remedy);
     }
 
@@ -110,6 +116,11 @@ public record Check(
     /** The same under another name of its clause. */
     public Check citing(String otherClause) {
         return new Check(subject, otherClause, inputs, value, limit, unit, margin, verdict, sentence, remedy);
+    }
+
+    /** The same in other words. */
+    Check saying(String words) {
+        return new Check(subject, clause, inputs, value, limit, unit, margin, verdict, words, remedy);
     }
 
     public Check with(Input... more) {

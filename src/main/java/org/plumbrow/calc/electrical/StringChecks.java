@@ -167,17 +167,7 @@ public final class StringChecks {
         double limit = strings.module().maxSeriesFuseA();
         Double fuse = strings.fuseA();
         if (fuse == null) {
-            return Check.atMost(
-                    subject,
-                    "NEC 690.9(A)",
-                    StringCurrent.feedIntoFaultA(strings.module().iscA(), strings.strings()),
-                    limit,
-                    "A",
-                    List.of(
-                            Input.of("strings in parallel", strings.strings(), "strings"),
-                            Input.of("Isc of a module", strings.module().iscA(), "A"),
-                            Input.of("largest fuse the module bears", limit, "A")),
-                    "The other strings can feed more into a faulted one than its modules bear: a fuse in every string.");
+            return withoutFuses(strings, subject);
         }
         double needed = StringCurrent.deviceA(strings.module().iscA(), 1);
         List<Input> inputs = List.of(
@@ -185,6 +175,27 @@ public final class StringChecks {
         return fuse > limit
                 ? Check.atMost(subject, "NEC 690.9(A)", fuse, limit, "A", inputs, "Use a smaller fuse.")
                 : Check.atLeast(subject, "NEC 690.9(B)", fuse, needed, "A", inputs, "Use the next larger fuse.");
+    }
+
+    private static Check withoutFuses(StringCase strings, String subject) {
+        double fed = StringCurrent.feedIntoFaultA(strings.module().iscA(), strings.strings());
+        double limit = strings.module().maxSeriesFuseA();
+        String sentence = strings.strings() == 1
+                ? subject + ": none, and none are needed, as no other string can feed into this one."
+                : "%s: none; the others can feed %s A into a faulted one, its modules bear %s A."
+                        .formatted(subject, Check.figure(fed), Check.figure(limit));
+        return Check.atMost(
+                        subject,
+                        "NEC 690.9(A)",
+                        fed,
+                        limit,
+                        "A",
+                        List.of(
+                                Input.of("strings in parallel", strings.strings(), "strings"),
+                                Input.of("Isc of a module", strings.module().iscA(), "A"),
+                                Input.of("largest fuse the module bears", limit, "A")),
+                        "A fuse in every string.")
+                .saying(sentence);
     }
 
     /** DC over AC: a house band, no code. */

@@ -50,17 +50,10 @@ record CheckView(
     }
 
     private static String result(Check check) {
-        return "%s %s; limit %s %s"
-                .formatted(figure(check.value()), check.unit(), figure(check.limit()), check.unit())
+        return "%s; limit %s"
+                .formatted(Check.amount(check.value(), check.unit()), Check.amount(check.limit(), check.unit()))
                 .replace(" ;", ";")
                 .strip();
-    }
-
-    /** At most two decimals, none that say nothing. */
-    private static String figure(double value) {
-        return String.format(Locale.US, "%,.2f", value)
-                .replaceAll("\\.?0+$", "")
-                .replace('-', '\u2212');
     }
 
     private static String margin(double share) {

@@ -225,7 +225,7 @@ class YieldPagesTest {
     void theMapSaysHowNearTheBestThisArrayIs() throws Exception {
         fixture.weather(branch, "Valley means");
         Document page = get("/yield/orientation", branch.designer());
-        assertThat(page.select("h1").text()).matches("Sedge Hollow Dairy: within \\d\\.\\d % of the best possible");
+        assertThat(page.select("h1").text()).matches("Sedge Hollow Dairy: within \\d\\.\\d % of the best there is");
         assertThat(page.select("table.map tbody tr")).hasSize(13);
         assertThat(page.select("table.map td")).hasSize(169);
         assertThat(page.select("table.map td.own")).hasSize(1);
