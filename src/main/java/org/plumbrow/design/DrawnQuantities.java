@@ -31,6 +31,10 @@ public record DrawnQuantities(
             int strings,
             @Nullable Integer posts) {}
 
+    public static DrawnQuantities of(DesignFacts design) {
+        return Counting.of(design);
+    }
+
     public int modules() {
         return arrays.stream().mapToInt(OfArray::modules).sum();
     }

@@ -9,6 +9,7 @@ import org.plumbrow.calc.electrical.Check;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.check.DesignChecks;
 import org.plumbrow.design.check.ItemsOfChecks;
+import org.plumbrow.design.drawing.Quantities;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.gate.AnswerKind;
 import org.plumbrow.project.gate.Finding;
@@ -113,7 +114,7 @@ class DesignRules {
 
     private static Finding counted(Looked looked) {
         return looked.newest()
-                .map(newest -> Quantities.of(newest.facts()).size())
+                .map(newest -> Quantities.of(newest.facts()).lines().size())
                 .filter(lines -> lines > 0)
                 .<Finding>map(lines -> new Finding.Recorded(
                         "Bill of quantities: %d lines, with lead times.".formatted(lines), Set.of(AnswerKind.DOCUMENT)))

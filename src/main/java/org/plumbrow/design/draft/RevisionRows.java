@@ -92,7 +92,7 @@ class RevisionRows {
                 .param(revision.letter())
                 .param(json.writeValueAsString(revision.facts()))
                 .param(json.writeValueAsString(revision.parts()))
-                .param(json.writeValueAsString(Counting.of(revision.facts())))
+                .param(json.writeValueAsString(DrawnQuantities.of(revision.facts())))
                 .param(revision.why())
                 .param(OffsetDateTime.ofInstant(revision.at(), ZoneOffset.UTC))
                 .param(revision.by())

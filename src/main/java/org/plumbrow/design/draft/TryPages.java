@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.check.DesignChecks;
+import org.plumbrow.design.drawing.Quantities;
 import org.plumbrow.design.equipment.Entry;
 import org.plumbrow.design.equipment.EquipmentKind;
 import org.plumbrow.design.part.Cells;
@@ -142,7 +143,7 @@ class TryPages {
             return DesignPages.beginFirst(projectId);
         }
         model.addAttribute("sheet", titles.of(draft.project()));
-        model.addAttribute("lines", Quantities.of(draft.facts()));
+        model.addAttribute("lines", Quantities.of(draft.facts()).lines());
         return "design/quantities";
     }
 
@@ -152,8 +153,13 @@ class TryPages {
         StringBuilder text = new StringBuilder();
         Csv table = Csv.to(text, "group", "what", "amount", "unit", "lead_time_working_days");
         Quantities.of(draft.facts())
-                .forEach(line -> table.row(
-                        List.of(line.group(), line.what(), "%.0f".formatted(line.amount()), line.unit(), line.lead())));
+                .lines()
+                .forEach(line -> table.row(List.of(
+                        line.group(),
+                        line.what(),
+                        "%.0f".formatted(line.quantity()),
+                        line.unit().words(line.quantity()),
+                        line.lead())));
         return ResponseEntity.ok()
                 .headers(Csv.headers(draft.project().number() + "-quantities.csv"))
                 .body(text.toString());

@@ -118,12 +118,23 @@ class DesignPagesTest {
                 .hasStatusOk()
                 .bodyText()
                 .contains("No check fails")
+                .contains("fuses of the strings: none, and none are needed")
+                .doesNotContain("1 strings")
                 .contains("NEC 2020 690.7");
         assertThat(get("/design/quantities"))
                 .hasStatusOk()
                 .bodyText()
                 .contains("180 modules")
-                .contains("3 inverters");
+                .contains("3 inverters")
+                .contains("1 piece<")
+                .contains("5 to 90 working days")
+                .doesNotContain("1 pieces");
+        assertThat(get("/design/quantities.csv"))
+                .hasStatusOk()
+                .bodyText()
+                .contains("group,what,amount,unit,lead_time_working_days")
+                .contains("180,modules,5 to 60");
+        assertThat(get("/design/drawings/quantities")).hasStatus(200);
     }
 
     @Test
