@@ -39,6 +39,9 @@ public sealed interface Bound {
     /** Somebody settled the start. */
     record Pin(HalfDay start) implements Bound {}
 
+    /** It could start earlier; it stays on the date that people know. */
+    record Kept(HalfDay start) implements Bound {}
+
     /** It has begun already. */
     record Underway(HalfDay start) implements Bound {}
 

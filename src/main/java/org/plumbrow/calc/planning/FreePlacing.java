@@ -14,16 +14,20 @@ final class FreePlacing {
 
     private final Board board;
     private final Placing placing;
+    private final Guidance guidance;
 
-    FreePlacing(Placing placing) {
+    FreePlacing(Placing placing, Guidance guidance) {
         this.placing = placing;
+        this.guidance = guidance;
         this.board = placing.board;
     }
 
     void placeAll() {
         sayCircles();
         Priorities priorities = new Priorities(board);
-        Comparator<Integer> urgency = Comparator.<Integer>comparingInt(number -> priorities.latestStart[number])
+        Comparator<Integer> urgency = Comparator.<Integer>comparingInt(
+                        number -> guidance.rank(board.activity(number).id()))
+                .thenComparing(number -> priorities.latestStart[number])
                 .thenComparing(number -> -priorities.weight[number])
                 .thenComparing(Comparator.naturalOrder());
         PriorityQueue<Integer> ready = new PriorityQueue<>(urgency);
@@ -60,16 +64,26 @@ final class FreePlacing {
                 return;
             }
         }
-        Readiness ready = Readiness.of(number, board);
+        Readiness ready = Readiness.of(number, board)
+                .notBefore(guidance.notBefore(board.activity(number).id()), board);
         Work work = board.activity(number).work();
         if (work instanceof Work.Waiting wait) {
             placing.waiting(number, wait, ready);
         } else if (work instanceof Work.AtDesk desk) {
             placing.atDesk(number, desk.halfDays(), ready);
         } else {
-            placing.byFirstCrew(
-                    number, placing.choice.of(number), crew -> placing.choice.halfDays(number, crew), ready);
+            placing.byFirstCrew(number, crews(number), crew -> placing.choice.halfDays(number, crew), ready);
         }
+    }
+
+    /** The crew that the guidance names, if it may; else all that may. */
+    private List<Integer> crews(int number) {
+        List<Integer> possible = placing.choice.of(number);
+        return guidance.crew(board.activity(number).id())
+                .map(board.crewNumbers::get)
+                .filter(possible::contains)
+                .map(List::of)
+                .orElse(possible);
     }
 
     private void block(int number, int before) {

@@ -81,6 +81,10 @@ public final class PlanWords {
         if (bound instanceof Bound.Pin pin) {
             return "The start is fixed on %s.".formatted(pin.start().words());
         }
+        if (bound instanceof Bound.Kept kept) {
+            return "It stays on %s, the date that people know."
+                    .formatted(DayWords.of(kept.start().date()));
+        }
         if (bound instanceof Bound.Underway underway) {
             return "It began on %s.".formatted(DayWords.of(underway.start().date()));
         }

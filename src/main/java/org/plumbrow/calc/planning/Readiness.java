@@ -1,6 +1,7 @@
 package org.plumbrow.calc.planning;
 
 import java.util.List;
+import java.util.Optional;
 import org.plumbrow.calc.calendar.HalfDay;
 
 /**
@@ -32,6 +33,12 @@ record Readiness(int slot, Bound bound) {
             }
         }
         return latest;
+    }
+
+    /** Held back until then, if that is later. */
+    Readiness notBefore(Optional<HalfDay> held, Board board) {
+        return held.map(until -> orLater(new Readiness(board.time.axis.atOrAfter(until), new Bound.Kept(until))))
+                .orElse(this);
     }
 
     private static Readiness earliest(Board board) {

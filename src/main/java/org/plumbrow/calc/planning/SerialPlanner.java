@@ -17,10 +17,15 @@ public final class SerialPlanner {
     private SerialPlanner() {}
 
     public static Plan plan(PlanningProblem problem) {
+        return plan(problem, Guidance.NONE);
+    }
+
+    /** The same pass in another order, with other crews, or with dates held back: what a search has found. */
+    public static Plan plan(PlanningProblem problem, Guidance guidance) {
         Board board = new Board(problem);
         Placing placing = new Placing(board);
         new FixedPlacing(placing).placeAll();
-        new FreePlacing(placing).placeAll();
+        new FreePlacing(placing, guidance).placeAll();
         new JustInTimeWaits(board).moveAll();
         new PinnedPlacing(placing).findBrokenOrder();
         return asPlan(board);

@@ -205,7 +205,7 @@ class RandomBranchesTest {
                     .forEach(placement -> bounds.add(placement.bound().getClass()));
             plan.findings().forEach(finding -> kinds.add(finding.kind()));
         });
-        assertThat(bounds).containsExactlyInAnyOrder(Bound.class.getPermittedSubclasses());
+        assertThat(bounds).doesNotContain(Bound.Kept.class).hasSize(Bound.class.getPermittedSubclasses().length - 1);
         assertThat(kinds)
                 .contains(Kind.values()[0])
                 .hasSize(Kind.values().length - 1)

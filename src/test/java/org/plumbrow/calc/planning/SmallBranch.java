@@ -33,7 +33,11 @@ final class SmallBranch {
     }
 
     SmallBranch project(String id, String name) {
-        projects.add(new Project(id, name));
+        return project(new Project(id, name));
+    }
+
+    SmallBranch project(Project project) {
+        projects.add(project);
         return this;
     }
 
