@@ -9,10 +9,13 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.energy.sun.Place;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.drawing.Drawings;
+import org.plumbrow.design.drawing.Packet;
 import org.plumbrow.design.drawing.Sheet;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectTitles;
 import org.plumbrow.web.NotFound;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -21,7 +24,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The drawings of a design, made anew from its data each time they are looked at; a page that prints one sheet a page. */
+/** The drawings of a design, made anew from its data each time they are looked at: each by itself, and all as a PDF. */
 @Controller
 class DrawingPages {
 
@@ -75,6 +78,29 @@ class DrawingPages {
                         longitude.doubleValue(),
                         0,
                         Math.round(longitude.doubleValue() / DEGREES_AN_HOUR));
+    }
+
+    /** The frozen revision that is asked for, else the draft as it stands. */
+    @GetMapping("/projects/{projectId}/design/packet.pdf")
+    ResponseEntity<byte[]> packet(@PathVariable UUID projectId, @RequestParam @Nullable String revision) {
+        Designs.Draft draft = designs.draft(projectId);
+        DesignFacts facts = asked(draft, revision);
+        if (facts.modules() == 0) {
+            return ResponseEntity.status(302)
+                    .header("Location", "/projects/" + projectId + "/design")
+                    .build();
+        }
+        String state = facts.revision() == null ? "draft" : "revision-" + facts.revision();
+        return ResponseEntity.ok()
+                .contentType(MediaType.APPLICATION_PDF)
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        ContentDisposition.inline()
+                                .filename(
+                                        draft.project().number() + "-design-" + state + ".pdf", StandardCharsets.UTF_8)
+                                .build()
+                                .toString())
+                .body(Packet.of(facts, sheets(facts, draft.project())));
     }
 
     @GetMapping("/projects/{projectId}/design/drawings/{sheetSlug}")

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.energy.sun.Place;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.check.DesignChecks;
 
 /** All sheets of a design, from its data alone. */
 public final class Drawings {
@@ -21,12 +22,16 @@ public final class Drawings {
 
     /** @param place where it stands on the earth, for the sun's angle on the section */
     public static List<Sheet> sheets(DesignFacts facts, @Nullable Place place) {
-        List<Drawn> drawn = numbered(drawn(facts, place));
+        List<DesignChecks.Group> checks = DesignChecks.of(facts);
+        List<Drawn> inside = new ArrayList<>(new CheckSheets(checks, facts.codeEdition()).sheets());
+        inside.addAll(drawn(facts, place));
+        List<Drawn> drawn = new Cover(facts, checks).before(numbered(inside));
         Frame frame = new Frame(facts);
         List<Sheet> sheets = new ArrayList<>();
         for (Drawn one : drawn) {
-            String svg = frame.around(one, sheets.size() + 1, drawn.size());
-            sheets.add(new Sheet(one.slug(), one.title(), one.number(), svg));
+            Canvas canvas = frame.around(one, sheets.size() + 1, drawn.size());
+            sheets.add(new Sheet(
+                    one.slug(), one.title(), one.number(), facts.sheet().projectName(), one.says(), canvas));
         }
         return List.copyOf(sheets);
     }
@@ -50,7 +55,7 @@ public final class Drawings {
         return Drawn.all("quantities", "Quantities and labels", "Q", Drawn.NOT_TO_SCALE, says, flow.canvases());
     }
 
-    private static List<Drawn> numbered(List<Drawn> drawn) {
+    static List<Drawn> numbered(List<Drawn> drawn) {
         Map<String, Integer> counts = new HashMap<>();
         return drawn.stream()
                 .map(one -> one.numbered(counts.merge(one.number(), 1, Integer::sum)))

@@ -13,8 +13,15 @@ record Drawn(String slug, String title, String number, String scale, String says
 
     static final String NOT_TO_SCALE = "not to scale";
 
+    private static final String FURTHER = ", sheet ";
+
     Drawn numbered(int count) {
         return new Drawn(slug, title, number + "-" + count, scale, says, canvas);
+    }
+
+    /** Whether it is a further sheet of the same drawing. */
+    boolean goesOnFrom(Drawn first) {
+        return title.startsWith(first.title + FURTHER);
     }
 
     /** Sheets of one drawing: the first by its name, the others counted. */
@@ -22,7 +29,7 @@ record Drawn(String slug, String title, String number, String scale, String says
         List<Drawn> drawn = new ArrayList<>();
         for (int i = 1; i <= canvases.size(); i++) {
             String name = i == 1 ? slug : slug + "-" + i;
-            String head = i == 1 ? title : title + ", sheet " + i;
+            String head = i == 1 ? title : title + FURTHER + i;
             drawn.add(new Drawn(name, head, letter, scale, says, canvases.get(i - 1)));
         }
         return drawn;

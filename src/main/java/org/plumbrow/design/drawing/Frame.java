@@ -31,7 +31,7 @@ final class Frame {
     }
 
     /** One sheet with its number among all. */
-    String around(Drawn drawn, int place, int of) {
+    Canvas around(Drawn drawn, int place, int of) {
         Canvas canvas = new Canvas();
         if (facts.isDraft()) {
             canvas.watermark(WIDTH / 2, 470, 250, "DRAFT");
@@ -39,18 +39,7 @@ final class Frame {
         canvas.add(drawn.canvas());
         edges(canvas);
         cells(canvas, drawn, place, of);
-        return """
-                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1224 792" width="1224" height="792" role="img" \
-                font-family="'DejaVu Sans', Verdana, sans-serif">
-                <title>%s</title>
-                <desc>%s</desc>
-                <rect x="0" y="0" width="1224" height="792" fill="#ffffff"/>
-                %s</svg>
-                """.formatted(
-                        Canvas.escaped(drawn.number() + " " + drawn.title() + ", "
-                                + facts.sheet().projectName()),
-                        Canvas.escaped(drawn.says()),
-                        canvas.svg());
+        return canvas;
     }
 
     private static void edges(Canvas canvas) {

@@ -112,7 +112,7 @@ final class Say {
     }
 
     static String count(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+        return String.format(Locale.US, "%,d ", count) + (count == 1 ? one : many);
     }
 
     /** Feet of a length in metres. */

@@ -1,5 +1,6 @@
 package org.plumbrow.design.drawing;
 
+import java.awt.geom.Arc2D;
 import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.design.DesignFacts.Racking;
 
@@ -117,22 +118,11 @@ final class SectionView {
 
     private void tilt() {
         canvas.line(last, foot(), last + 64, foot(), Weight.HAIR);
-        double turn = Math.toRadians(section.array().tiltDeg());
-        canvas.path(
-                "M%s %sA50 50 0 0 0 %s %s"
-                        .formatted(
-                                Canvas.number(last + 50),
-                                Canvas.number(foot()),
-                                Canvas.number(last + 50 * Math.cos(turn)),
-                                Canvas.number(foot() - 50 * Math.sin(turn))),
-                Weight.HAIR,
-                Canvas.NONE);
-        canvas.text(
-                last + 68,
-                foot() + 3,
-                8,
-                Anchor.START,
-                Say.figure(section.array().tiltDeg()) + "°");
+        double tilt = section.array().tiltDeg();
+        Arc2D arc = new Arc2D.Double(last - 50, foot() - 50, 100, 100, 0, tilt, Arc2D.OPEN);
+        canvas.path(arc, Weight.HAIR, Canvas.NONE);
+        boolean onTheLine = ground - foot() < 9;
+        canvas.text(last + 68, onTheLine ? ground + 12 : foot() + 3, 8, Anchor.START, Say.figure(tilt) + "°");
     }
 
     private void heights() {

@@ -1,5 +1,8 @@
 package org.plumbrow.design.drawing;
 
+import java.awt.geom.Arc2D;
+import java.awt.geom.Path2D;
+
 /** Signs of the one-line, in the manner of IEEE 315 and IEC 60617; each is drawn about its middle. */
 final class Symbols {
 
@@ -31,8 +34,12 @@ final class Symbols {
         canvas.path(wave(x + 6, y + 7), Weight.LINE, Canvas.NONE);
     }
 
-    private static String wave(double x, double y) {
-        return "M%s %sc2 -6 4 -6 6 0c2 6 4 6 6 0".formatted(Canvas.number(x), Canvas.number(y));
+    private static Path2D wave(double x, double y) {
+        Path2D wave = new Path2D.Double();
+        wave.moveTo(x, y);
+        wave.curveTo(x + 2, y - 6, x + 4, y - 6, x + 6, y);
+        wave.curveTo(x + 8, y + 6, x + 10, y + 6, x + 12, y);
+        return wave;
     }
 
     /** A fuse: a box with the wire through it. */
@@ -56,10 +63,7 @@ final class Symbols {
     /** A circuit breaker: two contacts under an arc. */
     void breaker(double x, double y) {
         canvas.cover(x - 12, y - 3, 24, 6);
-        canvas.path(
-                "M%s %sa10 10 0 0 1 20 0".formatted(Canvas.number(x - 10), Canvas.number(y - 2.5)),
-                Weight.LINE,
-                Canvas.NONE);
+        canvas.path(new Arc2D.Double(x - 10, y - 12.5, 20, 20, 0, 180, Arc2D.OPEN), Weight.LINE, Canvas.NONE);
         canvas.circle(x - 12, y, 2, Weight.THIN, Canvas.PAPER);
         canvas.circle(x + 12, y, 2, Weight.THIN, Canvas.PAPER);
     }
@@ -67,10 +71,7 @@ final class Symbols {
     /** A breaker in a wire that runs down the sheet. */
     void standingBreaker(double x, double y) {
         canvas.cover(x - 3, y - 12, 6, 24);
-        canvas.path(
-                "M%s %sa10 10 0 0 0 0 20".formatted(Canvas.number(x - 2.5), Canvas.number(y - 10)),
-                Weight.LINE,
-                Canvas.NONE);
+        canvas.path(new Arc2D.Double(x - 12.5, y - 10, 20, 20, 90, 180, Arc2D.OPEN), Weight.LINE, Canvas.NONE);
         canvas.circle(x, y - 12, 2, Weight.THIN, Canvas.PAPER);
         canvas.circle(x, y + 12, 2, Weight.THIN, Canvas.PAPER);
     }

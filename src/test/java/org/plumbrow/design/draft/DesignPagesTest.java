@@ -88,8 +88,8 @@ class DesignPagesTest {
 
     @Test
     void beforeItIsBegunEveryPageLeadsToItsBeginning() {
-        for (String page :
-                List.of("/part/strings", "/part/strings/proposal", "/checks", "/try", "/drawings/one-line")) {
+        for (String page : List.of(
+                "/part/strings", "/part/strings/proposal", "/checks", "/try", "/drawings/one-line", "/packet.pdf")) {
             assertThat(get("/design" + page)).as(page).hasStatus(302);
         }
     }
@@ -357,6 +357,29 @@ class DesignPagesTest {
             assertThat(post("/design/part/strings", Map.of("sent[version]", "0", odd, "1")))
                     .as(odd)
                     .hasStatus(422);
+        }
+    }
+
+    @Test
+    void thePacketIsAPdfOfTheDraftOrOfARevision() throws Exception {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(words(get("/design/packet.pdf"))).contains("DRAFT, not frozen", "75.0 kW AC", "INV 3");
+        long seen = world.as(branch.designer(), () -> designs.draft(project))
+                .facts()
+                .version();
+        world.as(branch.designer(), () -> revisions.freeze(project, seen, ""));
+        var fewer = designs(Part.INVERTERS).subList(0, 2);
+        world.as(branch.designer(), () -> editing.keep(project, Part.INVERTERS, 0, fewer));
+        assertThat(words(get("/design/packet.pdf"))).contains("DRAFT", "50.0 kW AC");
+        assertThat(words(get("/design/packet.pdf?revision=A"))).contains("Revision A", "75.0 kW AC");
+        assertThat(get("/design/packet.pdf?revision=B")).hasStatus(404);
+    }
+
+    private static String words(MvcTestResult answer) throws Exception {
+        assertThat(answer).hasStatusOk().hasContentType("application/pdf");
+        try (var document =
+                org.apache.pdfbox.Loader.loadPDF(answer.getResponse().getContentAsByteArray())) {
+            return new org.apache.pdfbox.text.PDFTextStripper().getText(document);
         }
     }
 

@@ -329,6 +329,18 @@ final class MadeUpDesigns {
         return ground(8, new int[] {8, 8, 8, 8, 7, 7, 7, 7}, 18, List.of(60, 60, 60, 60, 60, 60, 60, 60, 60), "AA");
     }
 
+    /** Twenty-five inverters of eight strings each. */
+    static DesignFacts twoHundredStrings() {
+        int[] eight = new int[25];
+        java.util.Arrays.fill(eight, 8);
+        return ground(25, eight, 18, java.util.Collections.nCopies(18, 100), "D");
+    }
+
+    /** The home under another name. */
+    static DesignFacts named(String name) {
+        return home().frozenAs("A", sheet("QV-2027-031", name, name));
+    }
+
     static DesignFacts ground(int count, int[] stringsEach, int series, List<Integer> wide, String revision) {
         var array = new PvArray(
                 "A1",
