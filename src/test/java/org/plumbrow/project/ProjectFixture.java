@@ -160,6 +160,23 @@ public class ProjectFixture {
             return this;
         }
 
+        public Draft withoutPrice() {
+            ProjectFacts.Contract c = contract;
+            contract = new ProjectFacts.Contract(
+                    c.systemKwDc(),
+                    c.systemKwAc(),
+                    c.arrays(),
+                    c.inverters(),
+                    c.inverterKwAc(),
+                    c.posts(),
+                    c.strings(),
+                    c.trenchFt(),
+                    c.boreFt(),
+                    c.guaranteedKwhPerYear(),
+                    null);
+            return this;
+        }
+
         public Draft withoutPromise() {
             promise = null;
             return this;

@@ -18,6 +18,7 @@ public record SavingsCase(
     public static final Range ESCALATION = new Range(-0.1, 0.2, "a year");
     public static final Range RATE = new Range(0, 5, "USD/kWh");
     public static final Range MONEY = new Range(0, 100_000_000, "USD");
+    public static final Range ADDED_FIXED = new Range(-1_000_000, 1_000_000, "USD a year");
     public static final Range KWH = new Range(0, 1_000_000_000, "kWh");
 
     /** @throws Range.OutOfRange if a value is outside its range or not a number */
@@ -49,7 +50,7 @@ public record SavingsCase(
      * @param escalation of that rate and of the fixed charges, a year
      * @param exportPerKwh credit for a kWh given, USD, year 1
      * @param exportEscalation of that credit, a year
-     * @param addedFixedUsd charges a year that only come with the system
+     * @param addedFixedUsd charges a year that only come with the system; negative where it takes some away
      */
     public record Tariff(
             double ratePerKwh, double escalation, double exportPerKwh, double exportEscalation, double addedFixedUsd) {
@@ -58,7 +59,7 @@ public record SavingsCase(
             ESCALATION.check("escalation of the rate", escalation);
             RATE.check("export credit", exportPerKwh);
             ESCALATION.check("escalation of the export credit", exportEscalation);
-            MONEY.check("added fixed charges", addedFixedUsd);
+            ADDED_FIXED.check("added fixed charges", addedFixedUsd);
         }
 
         /** Every kWh, used or given, is worth the same; no fixed charges. */
