@@ -26,6 +26,7 @@
             "calc",
             "calc :: calendar",
             "calc :: duration",
+            "calc :: forecast",
             "calc :: planning"
         })
 package org.plumbrow.schedule;

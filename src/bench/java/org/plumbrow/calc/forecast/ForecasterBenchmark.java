@@ -56,7 +56,11 @@ public class ForecasterBenchmark {
         }
         List<Target> targets = problem.promises().stream()
                 .map(promise -> new Target(
-                        promise.projectId(), promise.milestone(), promise.activityIds(), Optional.of(promise.date())))
+                        promise.projectId(),
+                        promise.milestone(),
+                        promise.activityIds(),
+                        Optional.of(promise.date()),
+                        true))
                 .toList();
         question = new ForecastQuestion(problem, SerialPlanner.plan(problem), uncertain, targets);
     }

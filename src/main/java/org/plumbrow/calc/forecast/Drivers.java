@@ -12,6 +12,7 @@ final class Drivers {
     private final int[] lateRuns;
     private final int[] allRuns;
 
+    /** @param targets how many are explained */
     Drivers(int steps, int targets) {
         this.steps = steps;
         late = new int[steps * targets];

@@ -19,6 +19,7 @@ public final class Forecaster {
     private static final int FOLLOWED = 2 * Block.RUNS;
 
     private static final int MOST_DRIVERS = 10;
+    private static final int NOT_EXPLAINED = -1;
     private static final double CONFIDENCE_Z = 1.96;
     private static final double CHANCE_KNOWN_TO = 0.02;
 
@@ -28,6 +29,9 @@ public final class Forecaster {
     private final Step[] steps;
     private final List<Target> targets;
     private final int[][] stepsOfTarget;
+    /** Of each target its place among those that are explained, or -1. */
+    private final int[] explained;
+
     private final ConcurrentLinkedQueue<Block> spare = new ConcurrentLinkedQueue<>();
 
     private Forecaster(ForecastQuestion question, Effort effort) {
@@ -44,6 +48,11 @@ public final class Forecaster {
                         .mapToInt(id -> Objects.requireNonNull(made.placeOf(id)))
                         .toArray())
                 .toArray(int[][]::new);
+        explained = new int[targets.size()];
+        int next = 0;
+        for (int target = 0; target < explained.length; target++) {
+            explained[target] = targets.get(target).explained() ? next++ : NOT_EXPLAINED;
+        }
     }
 
     public static Forecast forecast(ForecastQuestion question, Effort effort) {
@@ -52,7 +61,8 @@ public final class Forecaster {
 
     private Forecast forecast() {
         Tally all = new Tally(targets.size(), time.days());
-        Drivers drivers = new Drivers(steps.length, targets.size());
+        Drivers drivers = new Drivers(
+                steps.length, (int) targets.stream().filter(Target::explained).count());
         int runs = 0;
         while (runs < effort.most() && !(effort.stopEarly() && runs > 0 && isSettled(all, runs))) {
             int from = runs;
@@ -85,9 +95,10 @@ public final class Forecaster {
         int[] binding = block.bindings();
         synchronized (drivers) {
             for (int target = 0; target < targets.size(); target++) {
-                for (int run = 0; run < Block.RUNS; run++) {
+                for (int run = 0; run < Block.RUNS && explained[target] != NOT_EXPLAINED; run++) {
                     int last = last(block, target, run);
-                    drivers.follow(binding, target, run, last, isLate(target, block.finish(last, run) >> 1));
+                    boolean late = isLate(target, block.finish(last, run) >> 1);
+                    drivers.follow(binding, explained[target], run, last, late);
                 }
             }
         }
@@ -136,7 +147,7 @@ public final class Forecaster {
                     time.date(tally.dayOf(target, 0.8)),
                     time.date(tally.dayOf(target, 0.95)),
                     targets.get(target).keptUntil().map(date -> tally.shareBy(at, keptUntil(at))),
-                    strongest(drivers, target)));
+                    explained[target] == NOT_EXPLAINED ? List.of() : strongest(drivers, explained[target])));
         }
         return said;
     }

@@ -9,8 +9,14 @@ import java.util.Optional;
  *
  * @param activityIds at least one
  * @param keptUntil the last day that keeps its promise; empty where nothing was promised
+ * @param explained whether it is asked what drives the date; it takes memory for every activity of the plan
  */
-public record Target(String projectId, String milestone, List<String> activityIds, Optional<LocalDate> keptUntil) {
+public record Target(
+        String projectId,
+        String milestone,
+        List<String> activityIds,
+        Optional<LocalDate> keptUntil,
+        boolean explained) {
 
     public Target {
         if (activityIds.isEmpty()) {

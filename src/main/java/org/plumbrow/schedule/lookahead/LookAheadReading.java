@@ -16,6 +16,7 @@ import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.schedule.CrewBooking;
 import org.plumbrow.schedule.PublishedPlan;
+import org.plumbrow.schedule.forecast.PlanForecasts;
 import org.plumbrow.schedule.lookahead.LookAheadView.Late;
 import org.plumbrow.schedule.lookahead.LookAheadView.WeekRow;
 import org.plumbrow.schedule.plan.PlanHead;
@@ -37,6 +38,7 @@ class LookAheadReading {
     private static final int DECISIONS_SHOWN = 10;
 
     private final Plans plans;
+    private final PlanForecasts forecasts;
     private final BranchSettings settings;
     private final Crews crews;
     private final Projects projects;
@@ -46,6 +48,7 @@ class LookAheadReading {
 
     LookAheadReading(
             Plans plans,
+            PlanForecasts forecasts,
             BranchSettings settings,
             Crews crews,
             Projects projects,
@@ -53,6 +56,7 @@ class LookAheadReading {
             Access access,
             Words words) {
         this.plans = plans;
+        this.forecasts = forecasts;
         this.settings = settings;
         this.crews = crews;
         this.projects = projects;
@@ -86,6 +90,7 @@ class LookAheadReading {
                 plan,
                 crews.of(branchId, columns.first()),
                 labels(plan),
+                forecasts.ofPromises(plan.head().id()),
                 past(branchId, columns, plan.head()));
     }
 
@@ -127,7 +132,7 @@ class LookAheadReading {
                 .filter(promise -> !promise.promisedOn().isAfter(sheet.columns().last())
                         || promise.outlook() != PlannedPromise.Outlook.HOLDS)
                 .toList();
-        PromiseLines lines = new PromiseLines(sheet.columns(), sheet.projects(), sheet.rowsByProject());
+        PromiseLines lines = new PromiseLines(sheet);
         List<Decision> decisions = new Decisions(sheet).of(looked);
         return new LookAheadView(
                 LookAheadWords.heading(promises, crewsBookedTwice(sheet, looked)),

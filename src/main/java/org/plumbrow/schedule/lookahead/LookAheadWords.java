@@ -3,6 +3,8 @@ package org.plumbrow.schedule.lookahead;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.schedule.forecast.MilestoneForecast;
 import org.plumbrow.schedule.plan.PlannedPromise;
 import org.plumbrow.schedule.plan.PlannedPromise.Outlook;
 
@@ -37,6 +39,23 @@ final class LookAheadWords {
             parts.add(allHold(promises.size()));
         }
         return "Look-ahead: " + String.join(", ", parts);
+    }
+
+    /** "even chance Mon, Apr 12, four in five Tue, Apr 20, kept in 72 of 100 runs". */
+    static String likely(MilestoneForecast forecast) {
+        String kept = chance(forecast);
+        return "even chance %s, four in five %s%s"
+                .formatted(
+                        DayWords.of(forecast.evenChance()),
+                        DayWords.of(forecast.fourInFive()),
+                        kept.isEmpty() ? "" : ", " + kept);
+    }
+
+    /** Empty where nothing was promised. */
+    static String chance(MilestoneForecast forecast) {
+        return forecast.kept()
+                .map(kept -> "kept in " + kept.ofHundred() + " runs")
+                .orElse("");
     }
 
     private static String allHold(int promises) {

@@ -5,7 +5,9 @@ package org.plumbrow.schedule.lookahead;
  * pixels of the picture, 14 a half-day; an empty path draws nothing.
  *
  * @param words what a colleague would say instead of the picture
- * @param plannedX where the planned day ends; negative when it lies after the weeks shown
+ * @param evenX the day by which it is reached in one of two runs; negative when it lies outside the weeks shown
+ * @param range a line from there to the day by which it is reached in four of five, with an end where that day is shown
+ * @param chance "kept in 72 of 100 runs"; empty without a forecast
  * @param postX where the promised day ends; negative likewise
  */
 record PromiseLine(
@@ -17,7 +19,9 @@ record PromiseLine(
         String work,
         String powerOff,
         String late,
-        int plannedX,
+        int evenX,
+        String range,
+        String chance,
         int postX,
         String postWords,
         int width) {
@@ -26,8 +30,8 @@ record PromiseLine(
         return shape.equals("trouble");
     }
 
-    public boolean showsPlanned() {
-        return plannedX >= 0;
+    public boolean showsEven() {
+        return evenX >= 0;
     }
 
     public boolean showsPost() {

@@ -24,12 +24,14 @@ import org.plumbrow.calc.planning.WeatherAllowance;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.CrewsOfBranch;
 import org.plumbrow.schedule.CrewBooking;
+import org.plumbrow.schedule.forecast.MilestoneForecast;
 import org.plumbrow.schedule.plan.PlannedRow;
 import org.plumbrow.schedule.plan.StoredPlan;
 
 /**
  * Everything the look-ahead is made from, read once.
  *
+ * @param forecasts of the promised milestone of each project that has one
  * @param past what was booked before the plan's first day, within the weeks shown
  */
 record Sheet(
@@ -38,6 +40,7 @@ record Sheet(
         StoredPlan plan,
         CrewsOfBranch people,
         Map<UUID, ProjectLabel> projects,
+        Map<UUID, MilestoneForecast> forecasts,
         List<CrewBooking> past) {
 
     /** The core's own look at idle times and double bookings, from the plan's first day on. */

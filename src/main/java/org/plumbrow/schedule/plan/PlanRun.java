@@ -25,12 +25,13 @@ class PlanRun implements BackgroundWork {
     static final String KIND = "plan";
 
     private static final Logger LOG = LoggerFactory.getLogger(PlanRun.class);
-    private static final int STEPS = 4;
+    private static final int STEPS = 5;
 
     private final PlanInputs inputs;
     private final PlanRows rows;
     private final PlanWriting writing;
     private final Publishing publishing;
+    private final PlanForecasting forecasting;
     private final TransactionTemplate transaction;
     private final Clock clock;
 
@@ -39,12 +40,14 @@ class PlanRun implements BackgroundWork {
             PlanRows rows,
             PlanWriting writing,
             Publishing publishing,
+            PlanForecasting forecasting,
             TransactionTemplate transaction,
             Clock clock) {
         this.inputs = inputs;
         this.rows = rows;
         this.writing = writing;
         this.publishing = publishing;
+        this.forecasting = forecasting;
         this.transaction = transaction;
         this.clock = clock;
     }
@@ -66,6 +69,8 @@ class PlanRun implements BackgroundWork {
             return "Stopped; the plan is as it was.";
         }
         ComputedPlan computed = computed(progress.branchId(), problem);
+        progress.step(2, STEPS, "Playing the plan many times, with other durations, waits and weather");
+        PlanForecasting.Made forecasts = forecasting.make(progress.branchId(), problem, computed);
         progress.step(
                 STEPS - 1,
                 STEPS,
@@ -74,7 +79,7 @@ class PlanRun implements BackgroundWork {
         if (progress.isStopped()) {
             return "Stopped; the plan is as it was.";
         }
-        String outcome = transaction.execute(status -> store(progress, computed));
+        String outcome = transaction.execute(status -> store(progress, computed, forecasts));
         progress.step(STEPS, STEPS, "Done");
         return outcome;
     }
@@ -89,14 +94,23 @@ class PlanRun implements BackgroundWork {
         }
     }
 
-    private String store(RunProgress progress, ComputedPlan computed) {
+    private String store(RunProgress progress, ComputedPlan computed, PlanForecasting.Made forecasts) {
         UUID branch = progress.branchId();
-        Optional<PlanHead> published = rows.in(branch, State.PUBLISHED);
-        if (published.isEmpty() && computed.plan().placements().isEmpty() && isQuiet(computed)) {
+        if (rows.in(branch, State.PUBLISHED).isEmpty()
+                && computed.plan().placements().isEmpty()
+                && isQuiet(computed)) {
             return "There is nothing to plan yet: no project is signed.";
         }
-        writing.draft(branch, rows.lastNumber(branch) + 1, computed, progress.askedBy(), clock.instant());
+        UUID plan = writing.draft(branch, rows.lastNumber(branch) + 1, computed, progress.askedBy(), clock.instant());
+        String outcome = outcome(branch, computed);
+        forecasting.store(branch, forecasts, rows.head(plan).map(PlanHead::id));
+        return outcome;
+    }
+
+    /** Publishes the first draft, throws away one that changes nothing. */
+    private String outcome(UUID branch, ComputedPlan computed) {
         PlanHead draft = rows.in(branch, State.DRAFT).orElseThrow();
+        Optional<PlanHead> published = rows.in(branch, State.PUBLISHED);
         if (published.isEmpty()) {
             publishing.publishFirst(branch);
             return rows.in(branch, State.DRAFT).isPresent()

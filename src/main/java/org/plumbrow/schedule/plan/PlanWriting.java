@@ -90,7 +90,8 @@ class PlanWriting {
 
     /** Plans that nobody compares with any more lose their rows; their heads stay. */
     void forgetRowsPublishedBefore(Instant then) {
-        for (String table : List.of("planned_activity", "planned_promise", "plan_finding", "planned_equipment")) {
+        for (String table :
+                List.of("planned_activity", "planned_promise", "plan_finding", "planned_equipment", "plan_forecast")) {
             jdbc.update(
                     "delete from " + table + " where plan_id in"
                             + " (select id from plan where state = 'SUPERSEDED' and published_at < :then)",

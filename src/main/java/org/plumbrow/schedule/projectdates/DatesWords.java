@@ -7,6 +7,7 @@ import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.Spread;
 import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.Recorded;
+import org.plumbrow.schedule.forecast.MilestoneForecast;
 import org.plumbrow.schedule.plan.PlannedPromise;
 
 /** The sentences of a project's dates that are made from figures. */
@@ -35,6 +36,19 @@ final class DatesWords {
             case BREAKS -> ", " + count(promise.daysLate(), "working day") + " after the promise";
             case NO_DATE -> "";
         };
+    }
+
+    static String likely(MilestoneForecast forecast) {
+        String milestone = forecast.milestone().words();
+        return "%s%s: even chance by %s, four in five by %s%s."
+                .formatted(
+                        milestone.substring(0, 1).toUpperCase(Locale.ROOT),
+                        milestone.substring(1),
+                        DayWords.of(forecast.evenChance()),
+                        DayWords.of(forecast.fourInFive()),
+                        forecast.kept()
+                                .map(kept -> "; the promise is kept in " + kept.ofHundred() + " runs")
+                                .orElse(""));
     }
 
     static String shape(ActivityRow row) {

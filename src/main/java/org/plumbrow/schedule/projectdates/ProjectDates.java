@@ -19,6 +19,8 @@ import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.schedule.activity.ActivityList;
 import org.plumbrow.schedule.activity.JobActivities;
+import org.plumbrow.schedule.forecast.MilestoneForecast;
+import org.plumbrow.schedule.forecast.PlanForecasts;
 import org.plumbrow.schedule.plan.BindingChain;
 import org.plumbrow.schedule.plan.PlanHead;
 import org.plumbrow.schedule.plan.PlannedPromise;
@@ -39,6 +41,7 @@ class ProjectDates {
     private final BranchSettings settings;
     private final ActivityList activities;
     private final Plans plans;
+    private final PlanForecasts forecasts;
     private final Crews crews;
     private final Access access;
     private final Words words;
@@ -48,6 +51,7 @@ class ProjectDates {
             BranchSettings settings,
             ActivityList activities,
             Plans plans,
+            PlanForecasts forecasts,
             Crews crews,
             Access access,
             Words words) {
@@ -55,6 +59,7 @@ class ProjectDates {
         this.settings = settings;
         this.activities = activities;
         this.plans = plans;
+        this.forecasts = forecasts;
         this.crews = crews;
         this.access = access;
         this.words = words;
@@ -81,6 +86,8 @@ class ProjectDates {
         BindingChain chain = promise.flatMap(PlannedPromise::bindingActivityId)
                 .map(binding -> BindingChain.of(planned, binding))
                 .orElse(new BindingChain(List.of()));
+        List<MilestoneForecast> likely =
+                published.map(plan -> forecasts.of(plan.id(), project.id())).orElse(List.of());
         return new DatesView(
                 project,
                 DatesWords.heading(project.name(), promise, !planned.isEmpty()),
@@ -89,6 +96,8 @@ class ProjectDates {
                 draft.filter(
                         plan -> views.stream().anyMatch(view -> view.draft().isPresent())),
                 promise,
+                likely,
+                likely.stream().filter(one -> !one.drivers().isEmpty()).findFirst(),
                 links(chain, known),
                 chain.cause().replace(project.name() + ", ", ""));
     }

@@ -63,7 +63,7 @@ class ForecasterTest {
 
     private static TargetForecast forecast(
             PlanningProblem problem, Map<String, Uncertainty> uncertain, Optional<LocalDate> promised, String... ids) {
-        var target = new Target("p", "system on", List.of(ids), promised);
+        var target = new Target("p", "system on", List.of(ids), promised, true);
         var question = new ForecastQuestion(problem, SerialPlanner.plan(problem), uncertain, List.of(target));
         return Forecaster.forecast(question, MANY).of(target).orElseThrow();
     }
@@ -204,7 +204,7 @@ class ForecasterTest {
                 continue;
             }
             List<Target> targets = plan.placements().keySet().stream()
-                    .map(id -> new Target("", id, List.of(id), Optional.empty()))
+                    .map(id -> new Target("", id, List.of(id), Optional.empty(), true))
                     .toList();
             Forecast said = Forecaster.forecast(
                     new ForecastQuestion(drawn, plan, Map.of(), targets), new Effort(1, Effort.ROUND, false));
@@ -246,7 +246,7 @@ class ForecasterTest {
                 problem,
                 SerialPlanner.plan(problem),
                 uncertain,
-                List.of(new Target("p", "done", List.of("b", "c"), Optional.of(TODAY.plusDays(9)))));
+                List.of(new Target("p", "done", List.of("b", "c"), Optional.of(TODAY.plusDays(9)), true)));
         Forecast onOne = new ForkJoinPool(1)
                 .submit(() -> Forecaster.forecast(question, Effort.USUAL))
                 .get();
@@ -277,7 +277,7 @@ class ForecasterTest {
                 problem,
                 SerialPlanner.plan(problem),
                 Map.of("c", new Uncertainty.OfWait(new Spread(8, 9, 10))),
-                List.of(new Target("p", "done", List.of("c"), Optional.of(TODAY.plusDays(20)))));
+                List.of(new Target("p", "done", List.of("c"), Optional.of(TODAY.plusDays(20)), true)));
         assertThat(Forecaster.forecast(question, Effort.USUAL).runs()).isEqualTo(Effort.ROUND);
         assertThat(Forecaster.forecast(question, new Effort(1, 5_000, false)).runs())
                 .isEqualTo(5_000);
