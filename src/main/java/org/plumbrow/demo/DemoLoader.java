@@ -31,6 +31,7 @@ class DemoLoader implements SmartLifecycle {
     private final DemoProjects projects;
     private final DemoRoad road;
     private final DemoSurveys surveys;
+    private final DemoPlaces places;
     private final DemoEpilogue epilogue;
     private final DemoCustomers customers;
     private final TransactionTemplate transaction;
@@ -47,6 +48,7 @@ class DemoLoader implements SmartLifecycle {
             DemoProjects projects,
             DemoRoad road,
             DemoSurveys surveys,
+            DemoPlaces places,
             DemoEpilogue epilogue,
             DemoCustomers customers,
             TransactionTemplate transaction,
@@ -60,6 +62,7 @@ class DemoLoader implements SmartLifecycle {
         this.projects = projects;
         this.road = road;
         this.surveys = surveys;
+        this.places = places;
         this.epilogue = epilogue;
         this.customers = customers;
         this.transaction = transaction;
@@ -87,10 +90,12 @@ class DemoLoader implements SmartLifecycle {
         LOG.info("Loading the made-up demo branch into the empty database; this happens once.");
         Story story = Story.from(clock.instant());
         DemoCast.Cast people = cast.enter(password.make());
-        DemoSettings.Places places = access.as(people.manager(), () -> settings.give(people, story));
-        List<DemoProjects.Told> told = projects.open(people, story, places);
+        DemoSettings.Places offices = access.as(people.manager(), () -> settings.give(people, story));
+        List<DemoProjects.Told> told = projects.open(people, story, offices);
         told.forEach(each -> road.walk(each, people, story));
+        told.forEach(each -> surveys.dayOne(each, people, story));
         told.forEach(each -> epilogue.agree(each, people, story));
+        told.forEach(each -> places.begin(each, people, story));
         told.forEach(each -> surveys.begin(each, people, story));
         told.forEach(each -> road.beginNext(each, people, story));
         epilogue.stand(told, people);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.plumbrow.demo.DemoCast.Cast;
 import org.plumbrow.demo.DemoProjects.Told;
 import org.plumbrow.evidence.Upload;
@@ -25,6 +26,7 @@ import org.springframework.stereotype.Component;
 class DemoSurveys implements DemoChapter {
 
     private static final String SURVEYOR = "Odo";
+    private static final String DAY_ONE = "day-one";
 
     private final SurveyBook book;
     private final SurveyPhotos photos;
@@ -61,6 +63,21 @@ class DemoSurveys implements DemoChapter {
         }
     }
 
+    /** The horizon read again when the work began. */
+    void dayOne(Told told, Cast cast, Story story) {
+        LocalDate day = story.daysAgo(2);
+        List<SeedRow> again = of(told).filter(DemoSurveys::isOfDayOne).toList();
+        again.forEach(row -> as(cast, story, day, told, () -> book.fill(told.id(), DAY_ONE, readings(row))));
+    }
+
+    private Stream<SeedRow> of(Told told) {
+        return parts.getOrDefault(told.key(), List.of()).stream();
+    }
+
+    private static boolean isOfDayOne(SeedRow row) {
+        return row.text("part").equals(DAY_ONE);
+    }
+
     private void as(Cast cast, Story story, LocalDate day, Told told, Runnable work) {
         StoryClock.at(
                 story.during(day, 0),
@@ -71,7 +88,7 @@ class DemoSurveys implements DemoChapter {
     }
 
     private void write(Told told, LocalDate day) {
-        for (SeedRow row : parts.getOrDefault(told.key(), List.of())) {
+        for (SeedRow row : of(told).filter(row -> !isOfDayOne(row)).toList()) {
             Map<String, String> readings = readings(row);
             if (row.text("part").equals("close")) {
                 readings.put("surveyed_on", day.toString());

@@ -25,6 +25,7 @@
             "crew",
             "schedule",
             "estimate :: site",
+            "estimate :: place",
             "cutover",
             "cutover :: daylog",
             "status",

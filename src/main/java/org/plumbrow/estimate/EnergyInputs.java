@@ -2,7 +2,9 @@ package org.plumbrow.estimate;
 
 import java.util.List;
 import java.util.Optional;
+import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.calc.energy.ArraySection;
+import org.plumbrow.calc.energy.CellHeating;
 import org.plumbrow.calc.energy.EnergyYield;
 import org.plumbrow.calc.energy.Horizon;
 import org.plumbrow.calc.energy.InverterGroup;
@@ -26,6 +28,13 @@ public record EnergyInputs(
 
     public EnergyInputs {
         groups = List.copyOf(groups);
+    }
+
+    /** How the wind cools what is mounted so. */
+    public static CellHeating heating(Mounting mounting) {
+        return mounting == Mounting.GROUND
+                ? CellHeating.Faiman.OPEN_RACK
+                : CellHeating.TwoConstants.ROOF_WITH_AIR_BEHIND;
     }
 
     public EnergyYield energyYield() {

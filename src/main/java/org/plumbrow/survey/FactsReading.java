@@ -99,10 +99,9 @@ final class FactsReading {
     }
 
     private static SurveyFacts.RoofPlane plane(PartReadings read, FieldGroup group, int row, String in) {
-        String covering = read.text(in + "covering");
         return new SurveyFacts.RoofPlane(
                 name(read, in + "name", group.legend(row)),
-                covering == null ? null : group.fields().get(1).words(covering),
+                RoofCovering.of(read.text(in + "covering")).orElse(null),
                 read.whole(in + "year"),
                 read.whole(in + "life_years"),
                 read.text(in + "structure"),

@@ -28,7 +28,8 @@ final class SiteFindings {
                 "%s: %s of %d, pitch %s°, azimuth %s°%s."
                         .formatted(
                                 first.name(),
-                                first.covering(),
+                                java.util.Objects.requireNonNull(first.covering())
+                                        .words(),
                                 first.year(),
                                 Findings.figure(Needs.given(first.pitchDeg())),
                                 Findings.figure(Needs.given(first.azimuthDeg())),

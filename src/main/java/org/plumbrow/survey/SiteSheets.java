@@ -32,16 +32,7 @@ final class SiteSheets {
             "plane",
             MOST_PLANES,
             text("name", "Name", "For example: south barn, west side."),
-            choice(
-                    "covering",
-                    "Covering",
-                    new Option("ASPHALT", "Asphalt shingles"),
-                    new Option("METAL_RIB", "Ribbed metal"),
-                    new Option("METAL_SEAM", "Standing-seam metal"),
-                    new Option("TILE", "Tiles"),
-                    new Option("MEMBRANE", "Membrane"),
-                    new Option("SHEET_OLD", "Old fibre-cement sheets"),
-                    new Option("OTHER", "Other")),
+            choice("covering", "Covering", RoofCovering.options()),
             whole("year", "Year of the covering", 1980, 2035, "").within(1800, 2100),
             whole("life_years", "Years that it will still last", 15, 60, "years")
                     .noted("Below 15 a new covering comes first."),

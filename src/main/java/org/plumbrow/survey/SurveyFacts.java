@@ -122,7 +122,7 @@ public record SurveyFacts(
      */
     public record RoofPlane(
             String name,
-            @Nullable String covering,
+            @Nullable RoofCovering covering,
             @Nullable Integer year,
             @Nullable Integer lifeYears,
             @Nullable String structure,

@@ -145,7 +145,7 @@ class CompletenessTest {
     void factsSayWhatWasWritten() {
         SurveyFacts facts = FactsReading.of(HOME.id(), sheet(Map.of()));
         assertThat(facts.service().highestLineV()).contains(242.3);
-        assertThat(facts.roof().get(0).covering()).isEqualTo("Asphalt shingles");
+        assertThat(facts.roof().get(0).covering()).isEqualTo(RoofCovering.ASPHALT);
         assertThat(facts.horizon(SurveyFacts.Occasion.BEFORE)).hasSize(17);
         assertThat(facts.horizon(SurveyFacts.Occasion.DAY_ONE)).isEmpty();
         assertThat(FactsReading.of(HOME.id(), SurveySheet.EMPTY).isRecorded()).isFalse();

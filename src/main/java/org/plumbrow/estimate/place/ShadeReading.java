@@ -9,9 +9,7 @@ import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.calc.Range;
 import org.plumbrow.calc.energy.Horizon;
-import org.plumbrow.calc.energy.sun.Place;
 import org.plumbrow.estimate.EnergyInputs;
 import org.plumbrow.estimate.Estimates;
 import org.plumbrow.estimate.site.SurveyedHorizon;
@@ -67,7 +65,7 @@ class ShadeReading {
                 dayOne.size(),
                 dayOne.isEmpty() ? 0 : whole.size() - dayOne.size(),
                 readings(survey),
-                HorizonPlot.of(before, dayOne, place(project, inputs)),
+                HorizonPlot.of(before, dayOne, SitePlace.of(project, inputs.orElse(null))),
                 inputs.map(known -> underBoth(known, before, whole, project)).orElse(null),
                 new Lacks(projectId, before.size(), dayOne.size(), inputs.orElse(null)).of(estimates));
     }
@@ -120,21 +118,6 @@ class ShadeReading {
                 degrees + "°" + point, before, dayOne, before == null || dayOne == null ? null : dayOne - before);
     }
 
-    /** The project's own place, else that of the weather; null where neither is known. */
-    private static @Nullable Place place(ProjectFacts project, Optional<EnergyInputs> inputs) {
-        var latitude = project.site().latitudeDeg();
-        var longitude = project.site().longitudeDeg();
-        if (latitude == null || longitude == null) {
-            return inputs.map(known -> known.site().weather().place()).orElse(null);
-        }
-        try {
-            double hours = Math.rint(longitude.doubleValue() / 15);
-            return new Place(latitude.doubleValue(), longitude.doubleValue(), 0, hours);
-        } catch (Range.OutOfRange nowhere) {
-            return null;
-        }
-    }
-
     /** What is not known, and where it is written. */
     private record Lacks(
             UUID projectId,
@@ -142,21 +125,19 @@ class ShadeReading {
             int dayOne,
             @Nullable EnergyInputs inputs) {
 
-        List<ShadeView.Lack> of(Estimates estimates) {
+        List<Lack> of(Estimates estimates) {
             String base = "/projects/" + projectId;
-            List<ShadeView.Lack> lacks = new ArrayList<>();
+            List<Lack> lacks = new ArrayList<>();
             if (before < LEAST_READINGS) {
-                lacks.add(new ShadeView.Lack(beforeSentence(), base + "/survey/shade", "Shade in the survey"));
+                lacks.add(new Lack(beforeSentence(), base + "/survey/shade", "Shade in the survey"));
             }
             if (dayOne < LEAST_READINGS) {
-                lacks.add(new ShadeView.Lack(dayOneSentence(), base + "/survey/day-one", "Shade on day one"));
+                lacks.add(new Lack(dayOneSentence(), base + "/survey/day-one", "Shade on day one"));
             }
             if (inputs == null) {
-                estimates
-                        .missing(projectId)
-                        .forEach(one -> lacks.add(new ShadeView.Lack(one, base + "/yield", "Yield")));
+                estimates.missing(projectId).forEach(one -> lacks.add(new Lack(one, base + "/yield", "Yield")));
             } else if (!inputs.horizonApplied() && before + dayOne > 0) {
-                lacks.add(new ShadeView.Lack(
+                lacks.add(new Lack(
                         "The yield of this project leaves the horizon out by choice; here it is counted.",
                         base + "/yield",
                         "Yield"));

@@ -28,9 +28,6 @@ record ShadeView(
             @Nullable Double dayOne,
             @Nullable Double difference) {}
 
-    /** What is not known. @param href where it is written; empty where nothing can be done */
-    record Lack(String sentence, String href, String link) {}
-
     public boolean isReadTwice() {
         return beforeRead > 0 && dayOneRead > 0;
     }

@@ -7,7 +7,6 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.calc.energy.ArraySection;
-import org.plumbrow.calc.energy.CellHeating;
 import org.plumbrow.calc.energy.Horizon;
 import org.plumbrow.calc.energy.IncidenceModifier;
 import org.plumbrow.calc.energy.Inverter;
@@ -16,6 +15,7 @@ import org.plumbrow.calc.energy.ModuleTraits;
 import org.plumbrow.calc.energy.Plane;
 import org.plumbrow.calc.energy.Rows;
 import org.plumbrow.estimate.DesignedSystem;
+import org.plumbrow.estimate.EnergyInputs;
 
 /**
  * Everything that a result is made from and that can change: what is hashed to know whether a result still stands. What
@@ -57,15 +57,9 @@ record EstimateInputs(
                 array.kwDc(),
                 new Plane(array.tiltDeg(), array.azimuthDeg()),
                 new ModuleTraits(array.gammaPerK(), IncidenceModifier.USUAL),
-                heating(array.mounting()),
+                EnergyInputs.heating(array.mounting()),
                 rows(array),
                 horizon.isEmpty() ? Optional.empty() : Optional.of(new Horizon(horizon)));
-    }
-
-    private static CellHeating heating(Mounting mounting) {
-        return mounting == Mounting.GROUND
-                ? CellHeating.Faiman.OPEN_RACK
-                : CellHeating.TwoConstants.ROOF_WITH_AIR_BEHIND;
     }
 
     private static Optional<Rows> rows(DesignedSystem.Array array) {

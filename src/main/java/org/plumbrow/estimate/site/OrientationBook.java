@@ -8,6 +8,7 @@ import org.plumbrow.calc.energy.ArraySection;
 import org.plumbrow.calc.energy.Inverter;
 import org.plumbrow.calc.energy.InverterGroup;
 import org.plumbrow.calc.energy.Losses;
+import org.plumbrow.calc.energy.ModuleFit;
 import org.plumbrow.calc.energy.OrientationMap;
 import org.plumbrow.calc.energy.Plane;
 import org.plumbrow.calc.energy.RowSpacing;
@@ -26,8 +27,6 @@ class OrientationBook {
     private static final int HALF_TURN = 90;
     private static final double M_PER_FT = 0.3048;
     private static final double SQ_FT_PER_ACRE = 43_560;
-    /** Modules of today: 215 W for each square metre, 20 for each square foot. */
-    private static final double MODULES_W_PER_M2 = 215;
 
     private final Map<Key, OrientationMap> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -197,7 +196,7 @@ class OrientationBook {
                         new Plane(tiltDeg, section.plane().azimuthDeg()),
                         widthM,
                         choice.freeHours());
-                double sqFt = spacing.landM2PerKw(widthM, MODULES_W_PER_M2) / (M_PER_FT * M_PER_FT);
+                double sqFt = spacing.landM2PerKw(widthM, ModuleFit.W_PER_M2) / (M_PER_FT * M_PER_FT);
                 return new OrientationView.Spacing(
                         tilt,
                         percent,
