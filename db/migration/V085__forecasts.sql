@@ -1,4 +1,4 @@
--- V084__forecasts.sql  How likely the dates of a plan are: one row a milestone that is still ahead.
+-- V085__forecasts.sql  How likely the dates of a plan are: one row a milestone that is still ahead.
 create table plan_forecast (
     plan_id            uuid             not null,
     project_id         uuid             not null,
