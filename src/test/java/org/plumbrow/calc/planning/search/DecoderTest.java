@@ -27,7 +27,8 @@ class DecoderTest {
             Random random = new Random(seed);
             for (int number = 0; number < model.size(); number++) {
                 order.key()[number] += random.nextInt(40) - 20;
-                order.notBefore()[number] = random.nextInt(10) == 0 ? random.nextInt(Math.min(30, model.slots.size)) : 0;
+                order.notBefore()[number] =
+                        random.nextInt(10) == 0 ? random.nextInt(Math.min(30, model.slots.size)) : 0;
             }
             same(seed, problem, model, order);
         });
