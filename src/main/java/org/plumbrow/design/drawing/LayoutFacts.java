@@ -7,6 +7,7 @@ import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DesignFacts.Device;
 import org.plumbrow.design.DesignFacts.Obstruction;
+import org.plumbrow.design.DesignFacts.PlacedInverter;
 import org.plumbrow.design.DesignFacts.PvArray;
 import org.plumbrow.design.DesignFacts.Racking;
 import org.plumbrow.design.DesignFacts.Run;
@@ -30,7 +31,7 @@ final class LayoutFacts {
     private static Table figures(DesignFacts facts, PvArray array, ArrayShape shape) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Array", array.mark() + ", " + array.name()));
-        rows.add(List.of("Mounting", array.mounting().words()));
+        rows.add(List.of("Mounting", array.mounting().words() + (array.onDwelling() ? ", on a house" : "")));
         rows.add(List.of("Modules", array.modules() + ", " + Say.figure(array.kwDc()) + " kW"));
         rows.add(List.of("Module", array.module().name()));
         rows.add(List.of("Its size", size(array)));
@@ -142,8 +143,13 @@ final class LayoutFacts {
                                 || facts.stringsOf(inverter.mark()).stream()
                                         .anyMatch(string -> string.array().equals(array.mark())))
                         .map(inverter ->
-                                List.of(inverter.mark(), inverter.type().name(), inverter.place()))
+                                List.of(inverter.mark(), inverter.type().name(), place(inverter)))
                         .toList());
+    }
+
+    private static String place(PlacedInverter inverter) {
+        String at = inverter.array() == null ? "at the service" : "at " + inverter.array();
+        return inverter.place().isBlank() ? at : at + ", " + inverter.place();
     }
 
     private static Table shutOff(DesignFacts facts) {

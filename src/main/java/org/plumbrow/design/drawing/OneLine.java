@@ -39,6 +39,8 @@ final class OneLine {
         double below = diagrams(canvases, apart ? Columns.service(depth) : Columns.whole(facts, depth), depth);
         Flow flow = new Flow(
                 canvases.remove(canvases.size() - 1), Frame.LEFT, below + GAP, ServiceStack.LEFT - BESIDE - Frame.LEFT);
+        flow.table(DataSheets.modules(facts));
+        flow.table(DataSheets.inverters(facts));
         flow.table(Schedules.devices(facts));
         flow.table(Schedules.runs(circuits));
         flow.notes("Notes", OneLineNotes.of(circuits));

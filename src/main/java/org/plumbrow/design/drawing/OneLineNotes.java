@@ -39,8 +39,13 @@ final class OneLineNotes {
         String how = "Connection: " + Say.connection(connection.kind()) + ", " + connection.place() + ". ";
         String sources = "Output of the inverters %s A, other sources %s A."
                 .formatted(Say.figure(circuits.outputA()), Say.figure(connection.otherSourcesA()));
+        String others = connection.otherDevicesA() == null
+                ? ""
+                : " Other breakers on the bus, in sum " + Say.of(connection.otherDevicesA(), "A") + ".";
         return how
+                + (connection.dwelling() ? "A one- or two-family house. " : "")
                 + sources
+                + others
                 + circuits.rule().map(rule -> " " + rule(rule, circuits)).orElse("");
     }
 

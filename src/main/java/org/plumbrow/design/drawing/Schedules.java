@@ -75,7 +75,19 @@ final class Schedules {
     static Table runs(Circuits circuits) {
         return new Table(
                 "Conductor schedule",
-                List.of("Run", "From", "To", "Conductors", "Ground", "In", "Length", "Drop", "Buried", "Terminals"),
+                List.of(
+                        "Run",
+                        "From",
+                        "To",
+                        "Carries",
+                        "Conductors",
+                        "Ground",
+                        "In",
+                        "Length",
+                        "Drop",
+                        "Hottest",
+                        "Buried",
+                        "Terminals"),
                 circuits.facts().runs().stream().map(run -> run(run, circuits)).toList());
     }
 
@@ -84,6 +96,11 @@ final class Schedules {
                 run.mark(),
                 run.from(),
                 run.to(),
+                switch (run.flow()) {
+                    case DC_STRING -> "DC, one string";
+                    case DC_COMBINED -> "DC, combined";
+                    case AC -> "AC";
+                },
                 Say.conductors(run),
                 Say.ground(run),
                 Say.raceway(run),
@@ -91,6 +108,7 @@ final class Schedules {
                 circuits.drop(run)
                         .map(drop -> Say.rounded(drop.volts(), 1) + " V, " + Say.rounded(drop.percent(), 2) + " %")
                         .orElse(Say.UNKNOWN),
+                run.ambientC() == null ? "" : Say.of(run.ambientC(), "°C"),
                 buried(run),
                 run.terminalC() + " °C");
     }
