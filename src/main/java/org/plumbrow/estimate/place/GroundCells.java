@@ -155,13 +155,17 @@ final class GroundCells {
                 .orElse("");
     }
 
+    /** The survey writes falls to south and west with a minus. */
     private @Nullable String slope() {
         Double northSouth = ground.slopeNorthSouthPercent();
         Double eastWest = ground.slopeEastWestPercent();
         return northSouth == null || eastWest == null
                 ? null
-                : say("%.0f %% north to south, %.0f %% east to west", northSouth, eastWest)
-                        .replace('-', '−');
+                : falls(northSouth, "south", "north") + ", " + falls(eastWest, "west", "east");
+    }
+
+    private static String falls(double percent, String minus, String plus) {
+        return say("%.0f %% falling to the %s", Math.abs(percent), percent < 0 ? minus : plus);
     }
 
     Cell cautions() {

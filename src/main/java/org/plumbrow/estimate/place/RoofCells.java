@@ -33,6 +33,11 @@ final class RoofCells {
         return new Lack(sentence, "/projects/" + project.id() + "/survey/roof", "Roof");
     }
 
+    /** A name at the beginning of a sentence. */
+    private static String begun(String name) {
+        return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
+    }
+
     private boolean none() {
         return survey.roof().isEmpty();
     }
@@ -41,7 +46,7 @@ final class RoofCells {
         Cell.Making cell = Cell.making();
         side.size().ifPresent(cell::say);
         if (side.spots().size() > 1) {
-            side.spots().forEach(spot -> cell.say(say("%s: %,d modules.", spot.name(), spot.modules())));
+            side.spots().forEach(spot -> cell.say(say("%s: %,d modules.", begun(spot.name()), spot.modules())));
         }
         if (none()) {
             cell.lack(unsurveyed);
@@ -61,14 +66,14 @@ final class RoofCells {
         side.spots()
                 .forEach(spot -> cell.say(say(
                         "%s: tilt %.0f°, azimuth %.0f°.",
-                        spot.name(), spot.plane().tiltDeg(), spot.plane().azimuthDeg())));
+                        begun(spot.name()), spot.plane().tiltDeg(), spot.plane().azimuthDeg())));
         return none() ? cell.lack(unsurveyed).done() : cell.done();
     }
 
     Cell obstructed(Cell.Making cell) {
         survey.roof().stream()
                 .filter(plane -> plane.obstructions() != null)
-                .forEach(plane -> cell.say("%s: %s.".formatted(plane.name(), plane.obstructions())));
+                .forEach(plane -> cell.say("%s: %s.".formatted(begun(plane.name()), plane.obstructions())));
         return none() ? cell.lack(unsurveyed).done() : cell.done();
     }
 
@@ -85,7 +90,7 @@ final class RoofCells {
         if (covering != null && built != null) {
             cell.say(say(
                             "%s: %s of %d, %s.",
-                            plane.name(), covering.words().toLowerCase(java.util.Locale.ROOT), built, old(built))
+                            begun(plane.name()), covering.words().toLowerCase(java.util.Locale.ROOT), built, old(built))
                     + RoofLife.of(covering)
                             .map(life -> say(" Such a covering lasts %d to %d years.", life.least(), life.most()))
                             .orElse(""));
@@ -127,7 +132,9 @@ final class RoofCells {
             } else {
                 cell.say("%s: %s%s."
                         .formatted(
-                                plane.name(), plane.structure(), apart == null ? "" : say(", %.0f in apart", apart)));
+                                begun(plane.name()),
+                                plane.structure(),
+                                apart == null ? "" : say(", %.0f in apart", apart)));
             }
         }
         if (none()) {
@@ -156,11 +163,11 @@ final class RoofCells {
         if (left != null && left < RoofLife.LEAST_LEFT) {
             cell.say(say(
                     "%s will not last %d more years: a new covering comes first, or the array has to come down for it.",
-                    plane.name(), RoofLife.LEAST_LEFT));
+                    begun(plane.name()), RoofLife.LEAST_LEFT));
         }
         if (mayHoldAsbestos(plane.covering(), plane.year())) {
             cell.say(
-                    plane.name()
+                    begun(plane.name())
                             + ": old sheets may hold asbestos. Nobody walks on them or drills until a laboratory has said what they are.");
         }
     }

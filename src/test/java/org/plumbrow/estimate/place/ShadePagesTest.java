@@ -129,7 +129,9 @@ class ShadePagesTest {
         assertThat(page.select("#year ~ table tbody tr")).hasSize(12);
         assertThat(page.select("#year ~ table tfoot td").get(0).text()).isEqualTo("%,.0f".formatted(estimate));
         assertThat(page.select("#means ~ p").text())
-                .contains("Nobody needs to be told.", "a single month’s weather alone spreads by about 10 %");
+                .contains("Nobody needs to be told.", "a single month’s weather alone spreads by about 10.4 %");
+        assertThat(page.select("#means ~ p").text())
+                .containsPattern("the year is [\\d,]+ kWh, \\d+\\.\\d % (more|less) than the 118,800 kWh");
         assertThat(page.select(".note-wait")).isEmpty();
         assertThat(page.select("figure.plot path")).hasSize(6);
         assertThat(page.select("figure.plot circle")).hasSize(17);
