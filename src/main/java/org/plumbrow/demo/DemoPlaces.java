@@ -18,7 +18,7 @@ import org.springframework.stereotype.Component;
 class DemoPlaces implements DemoChapter {
 
     private static final LocalTime AT_SEVEN = LocalTime.of(7, 0);
-    private static final int DAYS_AFTER_THE_TALK = 5;
+    private static final int DAYS_AFTER_THE_TALK = 7;
 
     private final Placements placements;
     private final Access access;

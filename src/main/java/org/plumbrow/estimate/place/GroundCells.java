@@ -181,7 +181,7 @@ final class GroundCells {
             cell.say(say("The narrowest gate has %.0f ft; the post driver needs %.0f to 10 ft.", gate, LEAST_GATE_FT));
         }
         if (side.wantedKw() != null && !side.spots().isEmpty() && !side.isEnough()) {
-            cell.say("The field alone does not hold the contract’s size.");
+            cell.say("By this rule of thumb the field alone does not hold the contract’s size.");
         }
         return cell.say("Zoning, setbacks, wetlands and private buried lines are asked before anybody digs.")
                 .done();

@@ -152,7 +152,7 @@ final class RoofCells {
                     "Roofs of barns and poultry houses are often light trusses with nothing to spare: taken as not enough until an engineer’s letter says otherwise.");
         }
         if (side.wantedKw() != null && !side.spots().isEmpty() && !side.isEnough()) {
-            cell.say("The roof alone does not hold the contract’s size.");
+            cell.say("By this rule of thumb the roof alone does not hold the contract’s size.");
         }
         return cell.say("Holes in a roof are flashed, and its warranty may need the roofer’s consent.")
                 .done();
