@@ -2,6 +2,7 @@ package org.plumbrow.design;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +43,8 @@ public record DesignFacts(
         Connection connection,
         @Nullable Generator generator,
         @Nullable Racking racking,
-        List<Label> labels) {
+        List<Label> labels,
+        List<Placed> places) {
 
     public DesignFacts {
         arrays = List.copyOf(arrays);
@@ -52,6 +54,8 @@ public record DesignFacts(
         runs = List.copyOf(runs);
         devices = List.copyOf(devices);
         labels = List.copyOf(labels);
+        // revisions that were frozen before places could be written have none
+        places = List.copyOf(Objects.requireNonNullElse(places, List.<Placed>of()));
     }
 
     /** What the title block says. */
@@ -361,7 +365,8 @@ public record DesignFacts(
                 connection,
                 generator,
                 racking,
-                labels);
+                labels,
+                places);
     }
 
     /** The same under the letter of a revision, with who checked it. */
@@ -386,7 +391,8 @@ public record DesignFacts(
                 connection,
                 generator,
                 racking,
-                labels);
+                labels,
+                places);
     }
 
     public boolean isDraft() {

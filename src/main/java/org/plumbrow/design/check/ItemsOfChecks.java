@@ -82,6 +82,7 @@ public final class ItemsOfChecks {
         parts.put(Part.RACKING, "designed.11");
         parts.put(Part.ARRAYS, "designed.13");
         parts.put(Part.OBSTRUCTIONS, "designed.13");
+        parts.put(Part.PLAN, "designed.13");
         parts.put(Part.LABELS, "designed.10");
         return parts;
     }

@@ -22,6 +22,8 @@ import org.plumbrow.design.DesignFacts.DeviceKind;
 import org.plumbrow.design.DesignFacts.Flow;
 import org.plumbrow.design.InverterType;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.PlaceKind;
+import org.plumbrow.design.Placed;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.DesignParts;
 import org.plumbrow.design.part.Part;
@@ -70,9 +72,15 @@ final class DesignAssembly {
                 connection(),
                 generator(),
                 parts.has(Part.RACKING) ? racking(parts.one(Part.RACKING)) : null,
-                all(
-                        Part.LABELS,
-                        row -> new DesignFacts.Label(row.text("place"), row.text("text"), row.text("clause"))));
+                all(Part.LABELS, row -> new DesignFacts.Label(row.text("place"), row.text("text"), row.text("clause"))),
+                all(Part.PLAN, DesignAssembly::placed));
+    }
+
+    private static @Nullable Placed placed(Cells row) {
+        PlaceKind kind = row.choice("kind", PlaceKind.class);
+        return kind == null || row.spots("points").isEmpty()
+                ? null
+                : new Placed(kind, row.text("mark"), row.text("name"), row.spots("points"));
     }
 
     private <T> List<T> all(Part part, java.util.function.Function<Cells, @Nullable T> read) {

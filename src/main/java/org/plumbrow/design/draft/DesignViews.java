@@ -116,6 +116,11 @@ class DesignViews {
             case "inverterMarks" -> marks(draft, Part.INVERTERS);
             case "combiners" -> marks(draft, Part.COMBINERS);
             case "runs" -> marks(draft, Part.RUNS);
+            case "placed" ->
+                Stream.of(Part.ARRAYS, Part.INVERTERS, Part.COMBINERS, Part.DEVICES, Part.RUNS)
+                        .flatMap(part -> marks(draft, part).stream())
+                        .distinct()
+                        .toList();
             default ->
                 Stream.of(
                                 marks(draft, Part.STRINGS).stream(),

@@ -79,6 +79,10 @@ final class Canvas {
         marks.add(paper -> paper.path(shape, fill, new Pen(weight)));
     }
 
+    void dashedPath(Shape shape, Weight weight) {
+        marks.add(paper -> paper.path(shape, NONE, new Pen(weight, 6, 3)));
+    }
+
     void text(double x, double y, double size, Anchor anchor, String words) {
         text(x, y, size, anchor, false, INK, words);
     }

@@ -38,6 +38,7 @@ public final class Drawings {
 
     private static List<Drawn> drawn(DesignFacts facts, @Nullable Place place) {
         List<Drawn> drawn = new ArrayList<>(new OneLine(facts).sheets());
+        drawn.addAll(new SitePlan(facts).sheets());
         for (PvArray array : facts.arrays()) {
             drawn.addAll(new Layout(facts, array).sheets());
             drawn.addAll(new Section(facts, array, place).sheets());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.Range;
+import org.plumbrow.design.Spot;
 import org.plumbrow.web.NumbersAsWritten;
 
 /** One row of a part as it was written, field by field. Figures are checked before they are kept, so reading them holds. */
@@ -87,6 +88,11 @@ public record Cells(Map<String, String> byName) {
                 .filter(one -> one.matches("\\d{1,4}"))
                 .map(Integer::valueOf)
                 .toList();
+    }
+
+    /** Points of the site plan. */
+    public List<Spot> spots(String name) {
+        return isEmpty(name) ? List.of() : Spots.read(text(name));
     }
 
     public Cells with(String name, @Nullable Object value) {

@@ -14,6 +14,7 @@ import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.design.DesignFacts.ConnectionKind;
 import org.plumbrow.design.DesignFacts.DeviceKind;
 import org.plumbrow.design.DesignFacts.Flow;
+import org.plumbrow.design.PlaceKind;
 import org.plumbrow.web.Option;
 
 /** The lists of a design's fields that are the same everywhere. */
@@ -85,6 +86,10 @@ final class Choices {
 
     static List<Option> openers() {
         return said(List.of("anybody", "the utility", "qualified people"));
+    }
+
+    static List<Option> places() {
+        return of(PlaceKind.values(), PlaceKind::words);
     }
 
     static List<Option> connections() {

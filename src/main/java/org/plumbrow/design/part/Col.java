@@ -20,6 +20,7 @@ import org.plumbrow.web.Option;
  * @param options of a choice; empty for what is typed, unless {@link #from} names a list that is made for each project
  * @param from name of such a list: "modules", "inverters", "arrays", "marks"; empty for none
  * @param needed whether a row without it says nothing
+ * @param spots whether it is a list of points of the site plan
  */
 public record Col(
         String name,
@@ -29,7 +30,8 @@ public record Col(
         boolean whole,
         List<Option> options,
         String from,
-        boolean needed) {
+        boolean needed,
+        boolean spots) {
 
     private static final int LONGEST = 120;
 
@@ -38,37 +40,51 @@ public record Col(
     }
 
     public static Col text(String name, String label, String hint) {
-        return new Col(name, label, hint, null, false, List.of(), "", false);
+        return new Col(name, label, hint, null, false, List.of(), "", false, false);
     }
 
     public static Col figure(String name, String label, double least, double most, String unit) {
-        return new Col(name, label, "", new Range(least, most, unit), false, List.of(), "", false);
+        return new Col(name, label, "", new Range(least, most, unit), false, List.of(), "", false, false);
     }
 
     public static Col count(String name, String label, int least, int most, String unit) {
-        return new Col(name, label, "", new Range(least, most, unit), true, List.of(), "", false);
+        return new Col(name, label, "", new Range(least, most, unit), true, List.of(), "", false, false);
     }
 
     public static Col choice(String name, String label, List<Option> options) {
-        return new Col(name, label, "", null, false, options, "", false);
+        return new Col(name, label, "", null, false, options, "", false, false);
     }
 
     /** One of a list that each project has of its own. */
     public static Col oneOf(String name, String label, String from) {
-        return new Col(name, label, "", null, false, List.of(), from, false);
+        return new Col(name, label, "", null, false, List.of(), from, false, false);
     }
 
     public static Col yesNo(String name, String label) {
         return choice(name, label, List.of(new Option("no", "no"), new Option("yes", "yes")));
     }
 
+    /** Points in feet east and north of the meter. */
+    public static Col spots(String name, String label) {
+        return new Col(
+                name,
+                label,
+                "feet east and north of the meter, for example 0 -20; 40 -20; west and south below 0",
+                null,
+                false,
+                List.of(),
+                "",
+                false,
+                true);
+    }
+
     /** The same, without which a row says nothing. */
     public Col must() {
-        return new Col(name, label, hint, range, whole, options, from, true);
+        return new Col(name, label, hint, range, whole, options, from, true, spots);
     }
 
     public Col saying(String said) {
-        return new Col(name, label, said, range, whole, options, from, needed);
+        return new Col(name, label, said, range, whole, options, from, needed, spots);
     }
 
     public boolean isChoice() {
@@ -99,6 +115,9 @@ public record Col(
         if (isChoice()) {
             boolean known = offered.stream().anyMatch(option -> option.value().equals(typed));
             return known ? Optional.empty() : Optional.of("Choose " + the() + " from the list.");
+        }
+        if (spots) {
+            return Spots.read(typed).isEmpty() ? Optional.of(Spots.HOW) : Optional.empty();
         }
         if (range == null) {
             return typed.length() > LONGEST

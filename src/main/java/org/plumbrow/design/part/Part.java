@@ -4,6 +4,7 @@ import static org.plumbrow.design.part.Col.choice;
 import static org.plumbrow.design.part.Col.count;
 import static org.plumbrow.design.part.Col.figure;
 import static org.plumbrow.design.part.Col.oneOf;
+import static org.plumbrow.design.part.Col.spots;
 import static org.plumbrow.design.part.Col.text;
 import static org.plumbrow.design.part.Col.yesNo;
 
@@ -163,6 +164,13 @@ public enum Part {
             figure("siteFrostIn", "Frost depth of the site", 0, 120, "in"),
             text("letterBy", "Engineer, with license", ""),
             text("letterDate", "Date of the letter", "year, month and day with dashes between")),
+    PLAN(
+            "Site plan",
+            true,
+            choice("kind", "What it is", Choices.places()).must(),
+            oneOf("mark", "Mark", "placed"),
+            text("name", "Name", "barn, north boundary; of lines and buildings"),
+            spots("points", "Where").must()),
     LABELS(
             "Labels",
             true,

@@ -235,6 +235,7 @@ final class ExampleDesign {
                 connection,
                 generator,
                 racking,
-                labels);
+                labels,
+                List.of());
     }
 }

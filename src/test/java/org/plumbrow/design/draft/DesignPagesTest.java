@@ -361,6 +361,24 @@ class DesignPagesTest {
     }
 
     @Test
+    void placesAreWrittenInFeetFromTheMeterAndStandOnTheSitePlan() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        var typed = Map.of(
+                "sent[version]", "-1",
+                "rows[0].cells[kind]", "THING",
+                "rows[0].cells[mark]", "A1",
+                "rows[0].cells[points]", "north of the barn");
+        assertThat(post("/design/part/plan", typed))
+                .hasStatus(422)
+                .bodyText()
+                .contains("feet east and feet north of the meter with a space between", "north of the barn");
+        Map<String, String> right = new java.util.HashMap<>(typed);
+        right.put("rows[0].cells[points]", "-150 -260.5");
+        assertThat(post("/design/part/plan", right)).hasStatus(302);
+        assertThat(get("/design/drawings/site-plan")).hasStatusOk().bodyText().contains("−260.5", "as written");
+    }
+
+    @Test
     void thePacketIsAPdfOfTheDraftOrOfARevision() throws Exception {
         fixture.drawn(branch, project, DesignFixture.groundMount());
         assertThat(words(get("/design/packet.pdf"))).contains("DRAFT, not frozen", "75.0 kW AC", "INV 3");

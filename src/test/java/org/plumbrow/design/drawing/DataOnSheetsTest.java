@@ -24,7 +24,9 @@ class DataOnSheetsTest {
             ".devices[0].utilityLetter",
             // one side of a plane alone is no plane
             ".arrays[0].planeLengthFt",
-            ".arrays[0].planeWidthFt");
+            ".arrays[0].planeWidthFt",
+            // things have marks; names are for lines and buildings
+            ".places[0].name");
 
     static Stream<DesignFacts> designs() {
         return Stream.of(MadeUpDesigns.home(), MadeUpDesigns.field(), MadeUpDesigns.flatRoof());
@@ -115,6 +117,27 @@ class DataOnSheetsTest {
                                 run.mark(), Say.figure(run.lengthFt()) + " ft", Say.figure(run.coverIn()) + " in deep")
                         .contains(Say.raceway(run).split(" ")[0])
                         .contains(run.crossings().get(0), "under " + run.under()));
+    }
+
+    @Test
+    void thePlanOfTheSiteSaysWhereEverythingStandsAndWhatIsOnlyByRule() {
+        String measured = words(MadeUpDesigns.field()).get("site-plan");
+        assertThat(measured)
+                .contains("meter", "A1", "INV 1", "D1", "R14: 136.0 ft", "62.1 ft", "198.1 ft", "36 in deep")
+                .contains("north boundary", "pasture fence", "parlor", "water line", "farm lane")
+                .contains("as written");
+        String byRule = words(MadeUpDesigns.large()).get("site-plan");
+        assertThat(byRule).contains("by rule, not measured", "INV 1 to INV 8", ": 310 ft");
+    }
+
+    @Test
+    void byRuleInvertersStandAtTheEndNearestTheMeter() {
+        var geometry = new SiteGeometry(MadeUpDesigns.large());
+        var corner = geometry.arrays().get(0).corner();
+        var inverters = geometry.things().get(0);
+        assertThat(inverters.measured()).isFalse();
+        assertThat(inverters.at().northFt()).isCloseTo(-310, org.assertj.core.data.Offset.offset(0.01));
+        assertThat(inverters.at().eastFt()).isCloseTo(corner.eastFt() - 4, org.assertj.core.data.Offset.offset(0.01));
     }
 
     @ParameterizedTest

@@ -29,6 +29,9 @@ import org.plumbrow.design.DesignFacts.Run;
 import org.plumbrow.design.DesignFacts.ServicePoint;
 import org.plumbrow.design.InverterType;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.PlaceKind;
+import org.plumbrow.design.Placed;
+import org.plumbrow.design.Spot;
 
 /** Designs that nobody built: a home, a field, a flat roof, a large field, and any number at random. */
 final class MadeUpDesigns {
@@ -197,7 +200,8 @@ final class MadeUpDesigns {
                         ConnectionKind.BREAKER_AT_FAR_END, 40.0, null, 0, null, true, "house panel in the basement"),
                 null,
                 null,
-                labels());
+                labels(),
+                List.of());
     }
 
     /** 180 modules, three inverters, ten strings of 18, a transfer switch. */
@@ -321,7 +325,8 @@ final class MadeUpDesigns {
                         "main switchboard, ahead of the main"),
                 null,
                 null,
-                labels());
+                labels(),
+                List.of());
     }
 
     /** Eight inverters, sixty strings. */
@@ -446,7 +451,8 @@ final class MadeUpDesigns {
                         "P. Marrow, PE 00000",
                         LocalDate.of(2027, 3, 1),
                         null),
-                labels());
+                labels(),
+                count == 3 ? places() : List.of());
     }
 
     private static void addService(List<Run> runs, List<Device> devices, double amperes, double volts, String panel) {
@@ -541,6 +547,27 @@ final class MadeUpDesigns {
     private static DesignFacts.Sheet sheet(String number, String name, String address) {
         return new DesignFacts.Sheet(
                 number, name, address, "Tallgrass Electric", "Dov Marrin", "Ines Aldana", LocalDate.of(2027, 3, 12));
+    }
+
+    private static List<Placed> places() {
+        return List.of(
+                place(PlaceKind.THING, "A1", "", -150, -260),
+                place(PlaceKind.THING, "INV 1", "", -32, -196),
+                place(PlaceKind.THING, "D1", "", 2, -8),
+                place(PlaceKind.ROUTE, "R14", "", -32, -196, -32, -60, 2, -8),
+                place(PlaceKind.BOUNDARY, "", "north boundary", -200, 60, 120, 60),
+                place(PlaceKind.FENCE, "", "pasture fence", -200, -280, -10, -280, -10, -120),
+                place(PlaceKind.BUILDING, "", "parlor", 10, 10, 70, 10, 70, 40, 10, 40),
+                place(PlaceKind.BURIED_LINE, "", "water line", -80, 0, -10, -100),
+                place(PlaceKind.LANE, "", "farm lane", -200, 20, 0, 20));
+    }
+
+    private static Placed place(PlaceKind kind, String mark, String name, double... points) {
+        List<Spot> spots = new ArrayList<>();
+        for (int i = 0; i < points.length; i += 2) {
+            spots.add(new Spot(points[i], points[i + 1]));
+        }
+        return new Placed(kind, mark, name, spots);
     }
 
     private static List<Label> labels() {
