@@ -2,7 +2,6 @@ package org.plumbrow.survey;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.ProjectAccess;
@@ -13,7 +12,6 @@ import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
 import org.plumbrow.web.Refusal;
 import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -27,30 +25,24 @@ public class SurveyBook {
     private final Access access;
     private final Journal journal;
     private final ApplicationEventPublisher events;
-    private final JdbcClient jdbc;
 
     SurveyBook(
             SurveyRows rows,
             ProjectAccess projectAccess,
             Access access,
             Journal journal,
-            ApplicationEventPublisher events,
-            JdbcClient jdbc) {
+            ApplicationEventPublisher events) {
         this.rows = rows;
         this.projectAccess = projectAccess;
         this.access = access;
         this.journal = journal;
         this.events = events;
-        this.jdbc = jdbc;
     }
 
     /** What became of a sending. */
     sealed interface Said {
         /** @param open what is asked about in the part now */
         record Stored(long version, List<Asks.Ask> open) implements Said {}
-
-        /** The same sending had come before. */
-        record Already(long version) implements Said {}
 
         record Refused(List<Refusal> refusals) implements Said {}
     }
@@ -74,53 +66,11 @@ public class SurveyBook {
 
     /**
      * @param version as it was opened, 0 for a part in which nothing was written
-     * @throws EditedMeanwhile if somebody was faster
+     * @throws EditedMeanwhile if somebody was faster and wrote something else
      */
     Said save(UUID projectId, SurveyPart part, long version, Map<String, String> typed) {
         UUID branchId = projectAccess.require(projectId, act(part));
         return save(branchId, projectId, part, version, typed);
-    }
-
-    /**
-     * As {@link #save} for what a phone has kept: the id that the phone made counts once.
-     *
-     * @throws EditedMeanwhile if somebody was faster; nothing is stored then, and the id may come again
-     */
-    Said send(UUID id, UUID projectId, SurveyPart part, long version, Map<String, String> typed) {
-        UUID branchId = projectAccess.require(projectId, act(part));
-        Optional<Long> before = sentBefore(id, projectId);
-        if (before.isPresent()) {
-            return new Said.Already(before.get());
-        }
-        Said said = save(branchId, projectId, part, version, typed);
-        if (said instanceof Said.Stored stored && !note(id, branchId, projectId, part, stored.version)) {
-            throw new EditedMeanwhile(version, stored.version);
-        }
-        return said;
-    }
-
-    private Optional<Long> sentBefore(UUID id, UUID projectId) {
-        return jdbc.sql("select version from survey_sending where id = ? and project_id = ?")
-                .params(id, projectId)
-                .query(Long.class)
-                .optional();
-    }
-
-    private boolean note(UUID id, UUID branchId, UUID projectId, SurveyPart part, long version) {
-        return jdbc.sql("""
-                insert into survey_sending (id, branch_id, project_id, part, version, at, by_name)
-                values (?, ?, ?, ?, ?, ?, ?) on conflict (id) do nothing
-                """)
-                        .params(
-                                id,
-                                branchId,
-                                projectId,
-                                part.name(),
-                                version,
-                                SurveyRows.at(rows.now()),
-                                access.actor().name())
-                        .update()
-                == 1;
     }
 
     private Said save(UUID branchId, UUID projectId, SurveyPart part, long version, Map<String, String> typed) {
@@ -130,12 +80,12 @@ public class SurveyBook {
         if (!read.refusals().isEmpty()) {
             return new Said.Refused(read.refusals());
         }
-        EditedMeanwhile.check(version, sheet.version(part));
-        if (!read.readings().equals(before)) {
-            write(branchId, projectId, part, version, before, read.readings());
-            return new Said.Stored(version + 1, Asks.open(part, read.readings()));
+        if (read.readings().equals(before)) {
+            return new Said.Stored(sheet.version(part), Asks.open(part, before));
         }
-        return new Said.Stored(version, Asks.open(part, before));
+        EditedMeanwhile.check(version, sheet.version(part));
+        write(branchId, projectId, part, version, before, read.readings());
+        return new Said.Stored(version + 1, Asks.open(part, read.readings()));
     }
 
     private void write(

@@ -96,7 +96,7 @@ class SurveyPages {
                 PartForm again = PartForm.typed(part, opened(version), typed, refused.refusals());
                 return show(reading.part(projectId, part), again, "", model);
             }
-            return said instanceof SurveyBook.Said.Stored stored ? saved(part, stored, typed, next) : BACK;
+            return saved(part, (SurveyBook.Said.Stored) said, typed, next);
         } catch (EditedMeanwhile newer) {
             response.setStatus(409);
             return conflict(reading.part(projectId, part), projectId, typed).show(model);
@@ -119,11 +119,15 @@ class SurveyPages {
         } else {
             Flash.done(next, part.words() + ": kept.");
         }
-        boolean stay = asked > 0 || "stay".equals(typed.get("then"));
-        if (stay) {
-            return BACK + "/" + part.path();
+        return BACK + after(part, asked, typed.getOrDefault("then", ""));
+    }
+
+    /** Where one goes on after a part: what is asked about is answered first. */
+    static String after(SurveyPart part, int asked, String then) {
+        if (asked > 0 || then.equals("stay")) {
+            return "/" + part.path();
         }
-        return part.next().map(following -> BACK + "/" + following.path()).orElse(BACK);
+        return part.next().map(following -> "/" + following.path()).orElse("");
     }
 
     static Conflict conflict(SurveyReading.Part now, UUID projectId, Map<String, String> typed) {
