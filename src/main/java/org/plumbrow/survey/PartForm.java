@@ -11,8 +11,16 @@ import org.plumbrow.web.Refusal;
 /** A part's form as the page shows it: fields with what was typed, what is refused and what is asked about. */
 record PartForm(long version, List<Block> blocks, List<Problem> problems, int asked) {
 
-    /** Fields under one heading. */
-    record Block(String legend, List<Line> lines) {}
+    /**
+     * Fields under one heading.
+     *
+     * @param number of the row, where the group repeats
+     */
+    record Block(FieldGroup group, int number, List<Line> lines) {
+        public String legend() {
+            return group.legend(number);
+        }
+    }
 
     /**
      * One field.
@@ -40,6 +48,23 @@ record PartForm(long version, List<Block> blocks, List<Problem> problems, int as
 
         public String kind() {
             return field.kind().name();
+        }
+
+        public boolean isFigure() {
+            return field.isFigure();
+        }
+
+        public double least() {
+            return field.usual().least();
+        }
+
+        public double most() {
+            return field.usual().most();
+        }
+
+        /** "15 to 4,000 A": what is usual, for figures. */
+        public String limits() {
+            return SurveyField.limits(field.usual());
         }
 
         /** Keyboards for figures may lack the minus. */
@@ -92,11 +117,11 @@ record PartForm(long version, List<Block> blocks, List<Problem> problems, int as
 
         private void blocks(FieldGroup group, Map<String, Asks.Ask> asks, List<Block> blocks) {
             if (!group.repeats()) {
-                blocks.add(new Block(group.legend(), lines(group.fields(), asks)));
+                blocks.add(new Block(group, 1, lines(group.fields(), asks)));
                 return;
             }
             for (int row = 1; row <= rows(group); row++) {
-                blocks.add(new Block(group.legend(row), lines(group.row(row), asks)));
+                blocks.add(new Block(group, row, lines(group.row(row), asks)));
             }
         }
 

@@ -73,6 +73,7 @@ class SurveyPages {
         model.addAttribute("mayWrite", access.may(SurveyBook.act(part.part()).name()));
         model.addAttribute(
                 "nextWords", part.part().next().map(SurveyPart::words).orElse(""));
+        model.addAttribute("nextAddress", "/projects/" + part.title().id() + "/survey" + after(part.part(), 0, ""));
         if (!form.problems().isEmpty() || !remarkRefused.isEmpty()) {
             model.addAttribute("formRefused", true);
         }

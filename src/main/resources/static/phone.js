@@ -1,0 +1,127 @@
+// What a phone keeps until the server has it: drafts by person and form, and sendings in their order. Knows no page.
+window.plumbrowPhone = (() => {
+  'use strict';
+  let opened;
+  const open = () => opened ||= new Promise((done, failed) => {
+    const asked = indexedDB.open('plumbrow', 1);
+    asked.onupgradeneeded = () => {
+      asked.result.createObjectStore('drafts', {keyPath: ['person', 'form']});
+      asked.result.createObjectStore('sendings', {keyPath: 'number', autoIncrement: true});
+    };
+    asked.onsuccess = () => done(asked.result);
+    asked.onerror = () => failed(asked.error);
+  });
+
+  // One transaction; the requests that work returns are answered when it is on the disk.
+  const step = async work => {
+    const db = await open();
+    return new Promise((done, failed) => {
+      const all = db.transaction(['drafts', 'sendings'], 'readwrite', {durability: 'strict'});
+      const asked = work(all.objectStore('drafts'), all.objectStore('sendings'));
+      all.oncomplete = () => done(Array.isArray(asked) ? asked.map(one => one.result) : asked?.result);
+      all.onabort = () => failed(all.error);
+    });
+  };
+  const of = person => one => one.person === person;
+
+  // What the server answered decides in one transaction what the phone may forget.
+  const settle = (one, answer) => step((drafts, sendings) => {
+    const stored = answer.said === 'stored' || answer.said === 'already';
+    sendings.delete(one.number);
+    if (one.photo) {
+      if (!stored) drafts.put({...one, ...answer, page: one.form, form: one.form + '#' + one.id});
+      return;
+    }
+    drafts.get([one.person, one.form]).onsuccess = ({target: {result: draft}}) => {
+      sendings.getAll().onsuccess = ({target: {result: all}}) => {
+        const later = all.filter(of(one.person)).filter(next => next.form === one.form);
+        if (stored) {
+          // What was written on top of this one stands on the version that it has made.
+          later.filter(next => next.version === one.version)
+            .forEach(next => sendings.put({...next, version: answer.version}));
+          if (!draft?.fields) drafts.put({person: one.person, form: one.form, sent: Date.now()});
+          else if (draft.version === one.version) drafts.put({...draft, version: answer.version});
+        } else if (!later.length) {
+          const typed = draft?.fields ? draft : one;
+          drafts.put({...one, ...typed, ...answer, now: answer.version, version: typed.version});
+        }
+      };
+    };
+  });
+
+  const ask = async (address, seconds, options) => {
+    try {
+      const reply = await fetch(address, {...options, signal: AbortSignal.timeout(seconds * 1000)});
+      const json = (reply.headers.get('content-type') || '').startsWith('application/json');
+      return {status: reply.status, json: json ? await reply.json() : null};
+    } catch {
+      return null;
+    }
+  };
+  // A page in place of an answer: the sign-in page, a token that has ended, or trouble on the way.
+  const held = reply => !reply ? 'no-signal' : reply.status >= 500 ? 'busy' : 'sign-in';
+
+  const body = one => {
+    const form = one.photo ? new FormData() : new URLSearchParams();
+    Object.entries({...one.fields, sending: one.id, person: one.person, version: one.version ?? 0, then: one.then ?? '',
+      written: new Date(one.at).toISOString()}).forEach(field => form.append(...field));
+    if (one.photo) form.append('photo', one.photo, one.name);
+    return form;
+  };
+
+  const waiting = async person => (await step((drafts, sendings) => sendings.getAll())).filter(of(person));
+
+  const sendAll = async (person, told) => {
+    const stuck = new Set();
+    let here;
+    for (;;) {
+      const one = (await waiting(person)).find(next => !stuck.has(next.form));
+      if (!one) return stuck.size ? 'busy' : 'sent';
+      here ||= await ask('/phone', 15);
+      if (!here?.json) return held(here);
+      if (here.json.person !== person) return 'other';
+      const reply = await ask(one.form + '/sending', one.photo ? 180 : 30,
+        {method: 'POST', body: body(one), headers: {[here.json.header]: here.json.token}});
+      if (reply?.status === 413) reply.json = {said: 'refused', problems: [{field: '', sentence: ''}]};
+      if (reply?.json?.said === 'not-theirs') return 'other';
+      if (reply?.json?.said) {
+        await settle(one, reply.json);
+        told(one, reply.json);
+      } else if (held(reply) === 'busy') {
+        stuck.add(one.form);
+      } else {
+        return held(reply);
+      }
+    }
+  };
+
+  return {
+    draft: (person, form) => step(drafts => drafts.get([person, form])),
+    keep: draft => step(drafts => drafts.put(draft)),
+    forget: (person, form) => step(drafts => drafts.delete([person, form])),
+    // From here on it is on its way, and no draft any more.
+    queue: sending => step((drafts, sendings) => {
+      drafts.delete([sending.person, sending.form]);
+      return sendings.add(sending);
+    }),
+    replace: sending => step((drafts, sendings) => {
+      sendings.get(sending.number).onsuccess = ({target}) => target.result && sendings.put(sending);
+    }),
+    waiting,
+    unsent: async person => {
+      const [drafts, sendings] = await step((d, s) => [d.getAll(), s.getAll()]);
+      return [...drafts.filter(one => one.fields || one.photo), ...sendings].filter(of(person));
+    },
+    throwAway: person => step((drafts, sendings) => {
+      [drafts, sendings].forEach(store => store.openCursor().onsuccess = ({target: {result: at}}) => {
+        if (at?.value.person === person) at.delete();
+        at?.continue();
+      });
+    }),
+    // One page of this phone sends at a time; the server would bear two.
+    send: (person, told) => navigator.locks
+      ? navigator.locks.request('plumbrow-sending', () => sendAll(person, told)) : sendAll(person, told),
+    id: () => crypto.randomUUID?.() ?? '10000000-1000-4000-8000-100000000000'.replace(/[018]/g,
+      digit => (digit ^ crypto.getRandomValues(new Uint8Array(1))[0] & 15 >> digit / 4).toString(16))
+  };
+})();
