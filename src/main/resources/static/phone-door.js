@@ -18,7 +18,9 @@
     if (!await ask(go)) go();
   });
 
-  document.querySelectorAll('form[data-phone-in]').forEach(form => guard(form, async () => false));
+  // Whoever signs in may be another person: what the last one looked at goes meanwhile.
+  document.querySelectorAll('form[data-phone-in]').forEach(form =>
+    form.addEventListener('submit', () => void forgetPages().catch(() => {})));
 
   const box = document.getElementById('phone-out');
   document.querySelectorAll('form[data-phone-out]').forEach(form => guard(form, async go => {

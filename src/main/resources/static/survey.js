@@ -6,7 +6,6 @@
   const box = document.getElementById('phone');
   const {person, zone, survey} = box.dataset;
   const find = id => document.getElementById(id);
-  const copyOf = id => find(id).content.firstElementChild.cloneNode(true);
   const make = (tag, text, more) => Object.assign(document.createElement(tag), {textContent: text}, more);
   const words = Object.fromEntries([...find('phone-words').content.children].map(one => [one.dataset.word, one.textContent]));
   const say = (word, ...values) => values.reduce((text, value, i) => text.replaceAll('{' + i + '}', value), words[word]);
@@ -37,7 +36,7 @@
         line.append((one.problems[0].sentence || words.large) + ' ', make('button', words.away, {type: 'button',
           className: 'quiet', onclick: () => phone.forget(person, one.form).then(list)}));
       } else {
-        line.append(one.said === 'conflict' ? words.conflict : one.said ? words.refused : say('kept', when(one.at)));
+        line.append(one.said === 'conflict' ? words.conflict : one.said ? words.refused : say(one.id ? 'queued' : 'kept', when(one.at)));
       }
       return line;
     }));
@@ -48,66 +47,10 @@
   const form = document.querySelector('form[data-phone]');
   const address = form?.getAttribute('action');
   const version = form?.elements.namedItem('version');
-  const control = name => form.elements.namedItem(name);
-  const ours = ['_csrf', 'version', 'then'];
-  const gather = () => Object.fromEntries([...new FormData(form)].filter(([name]) => !ours.includes(name)));
+  const {gather, fill, grow, ask, mark, unmark, both, rowsAgainst} = form ? window.plumbrowForm(form, say) : {};
   let able = false;
   let base = form && gather();
   let leaving = null;
-
-  // A group that repeats always has one empty row at its end.
-  const grow = () => {
-    let grew = false;
-    for (const row of form.querySelectorAll('fieldset[data-row]')) {
-      const {row: name, word, number, most} = row.dataset;
-      const next = Number(number) + 1;
-      const used = [...row.querySelectorAll('input, select, textarea')].some(one => one.type !== 'checkbox' && one.value);
-      if (!used || next > most || form.querySelector(`[data-row="${name}"][data-number="${next}"]`)) continue;
-      const copy = document.createElement('template');
-      copy.innerHTML = row.outerHTML.replaceAll(`${name}.${number}.`, `${name}.${next}.`)
-        .replaceAll(`${word} ${number}`, `${word} ${next}`).replace(`data-number="${number}"`, `data-number="${next}"`);
-      copy.content.querySelectorAll('.asked, .wrong, .phone-ask, .pick, [for$=".why"], [name$=".why"]').forEach(one => one.remove());
-      copy.content.querySelectorAll('.field').forEach(one => one.classList.remove('ask', 'bad'));
-      copy.content.querySelectorAll('input').forEach(one => one.setAttribute('value', ''));
-      copy.content.querySelectorAll('textarea').forEach(one => one.textContent = '');
-      copy.content.querySelectorAll('[selected]').forEach(one => one.removeAttribute('selected'));
-      row.after(copy.content);
-      grew = true;
-    }
-    return grew;
-  };
-
-  // Out of the usual limits: kept, and asked about while one still stands there. The server asks about more.
-  const ask = input => {
-    const field = input.closest('.field');
-    let asked = field.querySelector('.phone-ask');
-    if (!asked && field.querySelector('.asked')) return;
-    const value = parseFloat(input.value.replace(/[,\s]/g, '').replace('−', '-'));
-    const outside = value < input.dataset.least || value > input.dataset.most;
-    field.classList.toggle('ask', outside);
-    if (!outside) return asked?.remove();
-    if (!asked) {
-      asked = copyOf('phone-ask');
-      const [twice, why] = asked.querySelectorAll('input');
-      twice.name = input.name + '.twice';
-      why.name = why.id = asked.querySelector('[for]').htmlFor = input.name + '.why';
-      form.querySelectorAll(`[type=hidden][name="${twice.name}"], [type=hidden][name="${why.name}"]`).forEach(one => one.remove());
-      field.append(asked);
-    }
-    asked.querySelector('.asked').textContent = say('ask', input.value.trim(), input.dataset.limits);
-  };
-
-  const fill = fields => {
-    const put = () => [...form.elements].filter(one => one.name && !ours.includes(one.name)).forEach(one => {
-      if (one.type === 'checkbox') one.checked = one.name in fields;
-      else one.value = fields[one.name] ?? '';
-    });
-    do put(); while (grow());
-    form.querySelectorAll('[data-limits]').forEach(ask);
-    put();
-    Object.keys(fields).filter(name => fields[name] && !control(name))
-      .forEach(name => form.append(make('input', '', {type: 'hidden', name, value: fields[name]})));
-  };
 
   const thing = () => ({person, form: address, title: form.dataset.title, version: Number(version.value), base,
     fields: gather(), at: Date.now()});
@@ -117,74 +60,13 @@
     show('part', say('kept', when(draft.at)));
   };
 
-  const mark = problems => {
-    const lines = problems.map(({field, sentence}, i) => {
-      const input = field && control(field);
-      const line = make('li', input ? '' : sentence);
-      if (!input) return line;
-      line.append(make('a', sentence, {href: '#' + input.id}));
-      const wrong = make('p', sentence, {className: 'wrong phone-wrong', id: 'phone-wrong-' + i});
-      input.closest('.field').classList.add('bad');
-      input.closest('.field').querySelector('label').after(wrong);
-      input.setAttribute('aria-invalid', 'true');
-      input.setAttribute('aria-describedby', wrong.id);
-      return line;
-    });
-    find('phone-problems').replaceChildren(...lines);
-  };
-  const unmark = () => {
-    find('phone-problems').replaceChildren();
-    document.querySelectorAll('.phone-wrong').forEach(one => {
-      const field = one.closest('.field');
-      field.classList.remove('bad');
-      field.querySelector('[aria-invalid]').removeAttribute('aria-invalid');
-      one.remove();
-    });
-  };
-
-  // Theirs beside yours: what only one of both changed is chosen already.
-  const both = (rows, now, by, at) => {
-    find('phone-both')?.remove();
-    const panel = copyOf('phone-both-copy');
-    panel.id = 'phone-both';
-    panel.querySelector('h2').textContent = by ? say('both', by, at) : words.bothlater;
-    rows.forEach(row => {
-      const set = document.createElement('fieldset');
-      const was = base[row.field] ?? '';
-      set.append(make('legend', row.label));
-      [['theirs', row.theirs === was], ['yours', row.yours === was]].forEach(([whose, same]) => {
-        const label = make('label', '', {className: 'pick'});
-        label.append(make('input', '', {type: 'radio', name: 'both-' + row.field, value: row[whose],
-          checked: same ? false : row.theirs === was || row.yours === was}), make('span', say(whose, row[whose + 'Words'])));
-        set.append(label);
-      });
-      panel.querySelector('div').append(set);
-    });
-    panel.querySelector('button').onclick = () => {
-      const open = [...panel.querySelectorAll('fieldset')].find(set => !set.querySelector(':checked'));
-      panel.querySelector('.wrong').hidden = !open;
-      if (open) return open.querySelector('input').focus();
-      const chosen = [...panel.querySelectorAll(':checked')];
-      base = {...base, ...Object.fromEntries(rows.map(row => [row.field, row.theirs]))};
-      fill({...gather(), ...Object.fromEntries(chosen.map((one, i) => [rows[i].field, one.value]))});
-      version.value = now;
-      panel.remove();
-      save('stay');
-    };
-    form.before(panel);
+  const compare = (rows, now, by, at) => {
     show('risk', words.conflict);
-  };
-  const words4 = (name, value) => {
-    const input = control(name);
-    return (input?.options ? [...input.options].find(one => one.value === value)?.text : value) || '–';
-  };
-  const rowsAgainst = theirs => {
-    const yours = gather();
-    return [...new Set([...Object.keys(theirs), ...Object.keys(yours)])]
-      .map(field => ({field, theirs: theirs[field] ?? '', yours: yours[field] ?? ''}))
-      .filter(row => row.theirs !== row.yours)
-      .map(row => ({...row, label: control(row.field)?.labels?.[0]?.textContent ?? row.field,
-        theirsWords: words4(row.field, row.theirs), yoursWords: words4(row.field, row.yours)}));
+    both(rows, base, by, at, () => {
+      base = {...base, ...Object.fromEntries(rows.map(row => [row.field, row.theirs]))};
+      version.value = now;
+      save('stay');
+    });
   };
 
   const restore = async () => {
@@ -198,18 +80,18 @@
     base = mine.base;
     version.value = mine.version;
     const fresh = !document.documentElement.dataset.kept;
-    show('part', say('kept', when(mine.at)));
+    show('part', say(kept?.fields ? 'kept' : 'queued', when(mine.at)));
     if (kept?.said === 'refused') {
       show('trouble', words.refused);
       mark(kept.problems);
     } else if (fresh && !queued && mine.version !== now) {
       const rows = rowsAgainst(theirs);
-      if (rows.length) return both(rows, now, kept.by, kept.at);
+      if (rows.length) return compare(rows, now, kept.by, kept.at);
       await phone.forget(person, address);
       version.value = now;
       show('done', words.same);
     } else if (kept?.said === 'conflict') {
-      both(kept.theirs, kept.now, kept.by, kept.at);
+      compare(kept.theirs, kept.now, kept.by, kept.at);
     }
   };
 
@@ -217,7 +99,7 @@
     if (answer.next) fetch(one.photo ? photosOf(one.form) : one.form).catch(() => {}); // renews the copy for later
     if (one.form !== address) return;
     if (answer.said === 'refused' || answer.said === 'conflict') {
-      if (answer.said === 'conflict') return both(answer.theirs, answer.version, answer.by, answer.at);
+      if (answer.said === 'conflict') return compare(answer.theirs, answer.version, answer.by, answer.at);
       show('trouble', words.refused);
       unmark();
       mark(answer.problems);
@@ -234,7 +116,10 @@
     const outcome = await phone.send(person, told);
     const left = await phone.waiting(person);
     const trouble = document.querySelector('#phone-both, #phone-problems li');
-    if (!trouble) tell(left.length ? outcome : 'sent', left.length ? left.at(-1).at : Date.now());
+    const here = left.findLast(one => one.form === address);
+    if (trouble) return outcome;
+    if (left.length && !here && outcome === 'no-signal') show('due', words.others);
+    else tell(left.length ? outcome : 'sent', (here ?? left.at(-1))?.at ?? Date.now());
     await list();
     return outcome;
   };
