@@ -93,6 +93,7 @@ final class SettingRows {
                 federal,
                 closed,
                 calendar(weekdays, federal, closed, years),
+                row.getInt("disconnect_most_ft"),
                 text(row, "must_be_present"),
                 text(row, "phone"),
                 text(row, "email"),

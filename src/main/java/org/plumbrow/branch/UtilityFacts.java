@@ -18,6 +18,7 @@ import org.plumbrow.calc.calendar.WorkingCalendar;
  * @param appointmentWeekdays on which it switches
  * @param slots at which hours; empty when nothing is known
  * @param calendar the utility's own working days
+ * @param disconnectMostFt how far from its meter its disconnect may stand without a letter
  * @param mustBePresent who has to be there on the day, as the utility says it
  * @param endedOn when the branch stopped working with it: kept for old projects, not offered for new ones
  */
@@ -32,11 +33,15 @@ public record UtilityFacts(
         boolean federalHolidays,
         List<BranchFacts.OwnClosedDay> closedDays,
         WorkingCalendar calendar,
+        int disconnectMostFt,
         String mustBePresent,
         String phone,
         String email,
         Optional<LocalDate> endedOn,
         long version) {
+
+    /** What most utilities allow between their disconnect and their meter. */
+    public static final int USUAL_DISCONNECT_FT = 10;
 
     /** The same with one slot more, its last. */
     UtilityFacts with(Slot slot) {
@@ -52,6 +57,7 @@ public record UtilityFacts(
                 federalHolidays,
                 closedDays,
                 calendar,
+                disconnectMostFt,
                 mustBePresent,
                 phone,
                 email,

@@ -112,6 +112,7 @@ class DemoSettings {
                             Weekdays.of(row.text("weekdays")),
                             Weekdays.MONDAY_TO_FRIDAY,
                             true,
+                            row.whole("disconnect_most_ft"),
                             row.text("must_be_present"),
                             row.text("phone"),
                             row.text("email")));

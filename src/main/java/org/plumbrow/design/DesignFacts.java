@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.PermitOfficeFacts.CodeEdition;
+import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.Insulation;
@@ -77,6 +78,7 @@ public record DesignFacts(
      * @param interruptingKa what the gear can interrupt
      * @param faultKa what can flow there in a short circuit, by the utility
      * @param conductorA ampacity of the service conductors, for a tap ahead of the main
+     * @param disconnectMostFt how far from its meter the utility lets its disconnect stand; null: the usual
      */
     public record ServicePoint(
             @Nullable Service type,
@@ -88,7 +90,13 @@ public record DesignFacts(
             @Nullable Double faultKa,
             @Nullable Double conductorA,
             @Nullable Double transformerKva,
-            @Nullable String transformerNumber) {}
+            @Nullable String transformerNumber,
+            @Nullable Integer disconnectMostFt) {
+
+        public int disconnectAtMostFt() {
+            return disconnectMostFt == null ? UtilityFacts.USUAL_DISCONNECT_FT : disconnectMostFt;
+        }
+    }
 
     /**
      * One array: all its modules lie in one plane.

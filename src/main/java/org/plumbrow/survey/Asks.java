@@ -21,10 +21,11 @@ final class Asks {
      */
     record Ask(SurveyPart part, String field, String sentence, boolean answered) {}
 
-    static List<Ask> of(SurveyPart part, PartReadings read) {
+    /** @param disconnectMostFt what the utility allows between its disconnect and its meter */
+    static List<Ask> of(SurveyPart part, PartReadings read, int disconnectMostFt) {
         List<Ask> asks = new ArrayList<>();
         if (part == SurveyPart.SERVICE) {
-            service(read, asks);
+            service(read, asks, disconnectMostFt);
         }
         for (SurveyField field : part.fields()) {
             boolean ownRule = asks.stream().anyMatch(ask -> ask.field.equals(field.name()));
@@ -35,8 +36,10 @@ final class Asks {
         return asks;
     }
 
-    static List<Ask> open(SurveyPart part, PartReadings read) {
-        return of(part, read).stream().filter(ask -> !ask.answered).toList();
+    static List<Ask> open(SurveyPart part, PartReadings read, int disconnectMostFt) {
+        return of(part, read, disconnectMostFt).stream()
+                .filter(ask -> !ask.answered)
+                .toList();
     }
 
     private static Ask ask(SurveyPart part, String field, String sentence, PartReadings read) {
@@ -54,19 +57,17 @@ final class Asks {
                 .formatted(field.label(), field.words(read.written(field.name())), SurveyField.limits(field.usual())));
     }
 
-    private static void service(PartReadings read, List<Ask> asks) {
+    private static void service(PartReadings read, List<Ask> asks, int disconnectMostFt) {
         for (Ask voltage : voltages(read)) {
             asks.add(voltage);
         }
         Double toMeter = read.number(ServiceSheet.DISCONNECT_TO_METER.name());
-        if (toMeter != null && toMeter > ServiceSheet.MOST_FT_TO_METER) {
+        if (toMeter != null && toMeter > disconnectMostFt) {
             asks.add(ask(
                     SurveyPart.SERVICE,
                     ServiceSheet.DISCONNECT_TO_METER.name(),
-                    "The disconnect would be %s ft from the meter; most utilities allow %s ft. Move it, or say by whom it is agreed in writing."
-                            .formatted(
-                                    read.written(ServiceSheet.DISCONNECT_TO_METER.name()),
-                                    SurveyField.plain(ServiceSheet.MOST_FT_TO_METER)),
+                    "The disconnect would be %s ft from the meter; the utility allows %d ft. Move it, or say by whom it is agreed in writing."
+                            .formatted(read.written(ServiceSheet.DISCONNECT_TO_METER.name()), disconnectMostFt),
                     read));
         }
         Double fault = read.number("fault_ka");

@@ -41,7 +41,8 @@ record Completeness(List<Lack> lacks) {
             lacks.add(Lack.of(SurveyPart.SERVICE, "Fault current at the service (the main is over 200 A)"));
         }
         for (SurveyPart part : SurveyPart.values()) {
-            Asks.open(part, sheet.readings(part)).forEach(ask -> lacks.add(Lack.of(part, ask.sentence())));
+            Asks.open(part, sheet.readings(part), sheet.disconnectMostFt())
+                    .forEach(ask -> lacks.add(Lack.of(part, ask.sentence())));
         }
         lacks.addAll(besides.remarks);
         photos(project, besides.photos, lacks);

@@ -83,16 +83,22 @@ record PartForm(long version, List<Block> blocks, List<Problem> problems, int as
     record Problem(String field, String sentence) {}
 
     static PartForm stored(SurveyReading.Part part) {
-        return new Making(part.part(), part.readings().values(), part.readings(), Map.of())
+        return new Making(
+                        part.part(),
+                        part.readings().values(),
+                        part.readings(),
+                        part.sheet().disconnectMostFt(),
+                        Map.of())
                 .form(part.version(), List.of());
     }
 
     /** As typed, with what is refused at its field. */
-    static PartForm typed(SurveyPart part, long version, Map<String, String> typed, List<Refusal> refusals) {
+    static PartForm typed(SurveyReading.Part now, long version, Map<String, String> typed, List<Refusal> refusals) {
         Map<String, String> sentences = new HashMap<>();
         refusals.forEach(refusal -> sentences.put(refusal.field(), refusal.sentence()));
-        PartReadings readable = PartTyping.read(part, typed, PartReadings.EMPTY).readings();
-        return new Making(part, typed, readable, sentences)
+        PartReadings readable =
+                PartTyping.read(now.part(), typed, PartReadings.EMPTY).readings();
+        return new Making(now.part(), typed, readable, now.sheet().disconnectMostFt(), sentences)
                 .form(
                         version,
                         refusals.stream()
@@ -101,11 +107,15 @@ record PartForm(long version, List<Block> blocks, List<Problem> problems, int as
     }
 
     private record Making(
-            SurveyPart part, Map<String, String> values, PartReadings readings, Map<String, String> refusals) {
+            SurveyPart part,
+            Map<String, String> values,
+            PartReadings readings,
+            int disconnectMostFt,
+            Map<String, String> refusals) {
 
         PartForm form(long version, List<Problem> problems) {
             Map<String, Asks.Ask> asks = new HashMap<>();
-            Asks.of(part, readings).forEach(ask -> asks.put(ask.field(), ask));
+            Asks.of(part, readings, disconnectMostFt).forEach(ask -> asks.put(ask.field(), ask));
             List<Block> blocks = new ArrayList<>();
             for (FieldGroup group : part.groups()) {
                 blocks(group, asks, blocks);

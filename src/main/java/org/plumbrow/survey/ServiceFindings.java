@@ -123,11 +123,12 @@ final class ServiceFindings {
         if (!Needs.distancesRead(distances) || toMeter == null) {
             return Findings.notRead("The distances to inverter, meter and disconnect", SurveyPart.SERVICE, "are");
         }
+        int mostFt = seen.sheet().disconnectMostFt();
         String why = seen.explained(SurveyPart.SERVICE, ServiceSheet.DISCONNECT_TO_METER.name());
-        if (toMeter > ServiceSheet.MOST_FT_TO_METER && why.isEmpty()) {
+        if (toMeter > mostFt && why.isEmpty()) {
             return new Finding.Broken(
-                    "The disconnect would be %s ft from the meter; most utilities allow 10 ft."
-                            .formatted(Findings.figure(toMeter)),
+                    "The disconnect would be %s ft from the meter; the utility allows %d ft."
+                            .formatted(Findings.figure(toMeter), mostFt),
                     "Move it, or say on the survey’s page by whom it is agreed in writing.");
         }
         String agreed = why.isEmpty() ? "" : " (" + why + ")";

@@ -26,11 +26,9 @@ final class ServiceSheet {
     /** Every pair that any service has; which limits hold, the type says. */
     static final List<String> PAIRS = List.of("A-N", "B-N", "C-N", "A-B", "B-C", "A-C");
 
-    static final double MOST_FT_TO_METER = 10;
-
     static final SurveyField DISCONNECT_TO_METER = number(
-                    "disconnect_to_meter_ft", "Planned disconnect to meter", 0, MOST_FT_TO_METER, "ft")
-            .noted("Most utilities ask for 10 ft at most.");
+                    "disconnect_to_meter_ft", "Planned disconnect to meter", 0, 500, "ft")
+            .noted("Most utilities ask for 10 ft at most; what this one allows stands in its settings.");
 
     private ServiceSheet() {}
 

@@ -81,11 +81,11 @@ public class SurveyBook {
             return new Said.Refused(read.refusals());
         }
         if (read.readings().equals(before)) {
-            return new Said.Stored(sheet.version(part), Asks.open(part, before));
+            return new Said.Stored(sheet.version(part), Asks.open(part, before, sheet.disconnectMostFt()));
         }
         EditedMeanwhile.check(version, sheet.version(part));
         write(branchId, projectId, part, version, before, read.readings());
-        return new Said.Stored(version + 1, Asks.open(part, read.readings()));
+        return new Said.Stored(version + 1, Asks.open(part, read.readings(), sheet.disconnectMostFt()));
     }
 
     private void write(

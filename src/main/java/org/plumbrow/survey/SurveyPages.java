@@ -94,8 +94,8 @@ class SurveyPages {
             SurveyBook.Said said = book.save(projectId, part, opened(version), typed);
             if (said instanceof SurveyBook.Said.Refused refused) {
                 response.setStatus(422);
-                PartForm again = PartForm.typed(part, opened(version), typed, refused.refusals());
-                return show(reading.part(projectId, part), again, "", model);
+                SurveyReading.Part now = reading.part(projectId, part);
+                return show(now, PartForm.typed(now, opened(version), typed, refused.refusals()), "", model);
             }
             return saved(part, (SurveyBook.Said.Stored) said, typed, next);
         } catch (EditedMeanwhile newer) {

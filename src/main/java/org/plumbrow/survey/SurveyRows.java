@@ -14,6 +14,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.survey.SurveySheet.StoredPart;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -36,48 +38,63 @@ class SurveyRows {
         this.clock = clock;
     }
 
-    private record Row(UUID projectId, StoredPart part) {}
+    /** @param part null for a project in which nothing is recorded */
+    private record Row(
+            UUID projectId, int disconnectMostFt, @Nullable StoredPart part) {}
 
     SurveySheet of(UUID projectId) {
         return of(List.of(projectId)).getOrDefault(projectId, SurveySheet.EMPTY);
     }
 
-    /** Sheets by project; a project in which nothing is recorded is left out. One query. */
+    /** Sheets by project, of those that may be seen. One query. */
     Map<UUID, SurveySheet> of(Collection<UUID> projectIds) {
         if (projectIds.isEmpty()) {
             return Map.of();
         }
         List<Row> rows = jdbc.sql("""
-                select project_id, part, version, readings, changed_at, changed_by from survey_part
-                 where project_id in (:projects)
+                select p.id as project_id, u.disconnect_most_ft, s.part, s.version, s.readings, s.changed_at, s.changed_by
+                  from project p
+                  left join project_site t on t.project_id = p.id
+                  left join utility u on u.id = t.utility_id
+                  left join survey_part s on s.project_id = p.id
+                 where p.id in (:projects)
                 """)
                 .param("projects", projectIds)
                 .query((row, n) -> row(row))
                 .list();
-        Map<UUID, List<StoredPart>> byProject = new HashMap<>();
+        Map<UUID, List<Row>> byProject = new HashMap<>();
         rows.forEach(row -> byProject
                 .computeIfAbsent(row.projectId, id -> new ArrayList<>())
-                .add(row.part));
+                .add(row));
         Map<UUID, SurveySheet> sheets = new HashMap<>();
         byProject.forEach((id, parts) -> sheets.put(id, sheet(parts)));
         return sheets;
     }
 
-    private static SurveySheet sheet(List<StoredPart> parts) {
+    private static SurveySheet sheet(List<Row> rows) {
         Map<SurveyPart, StoredPart> byPart = new EnumMap<>(SurveyPart.class);
-        parts.forEach(part -> byPart.put(part.part(), part));
-        return new SurveySheet(byPart);
+        rows.forEach(row -> {
+            if (row.part != null) {
+                byPart.put(row.part.part(), row.part);
+            }
+        });
+        return new SurveySheet(byPart, rows.get(0).disconnectMostFt);
     }
 
     private Row row(ResultSet row) throws SQLException {
+        int disconnect = row.getInt("disconnect_most_ft");
+        int mostFt = row.wasNull() ? UtilityFacts.USUAL_DISCONNECT_FT : disconnect;
         return new Row(
-                row.getObject("project_id", UUID.class),
-                new StoredPart(
-                        SurveyPart.valueOf(row.getString("part")),
-                        row.getLong("version"),
-                        new PartReadings(json.readValue(row.getString("readings"), READINGS)),
-                        row.getObject("changed_at", OffsetDateTime.class).toInstant(),
-                        row.getString("changed_by")));
+                row.getObject("project_id", UUID.class), mostFt, row.getString("part") == null ? null : stored(row));
+    }
+
+    private StoredPart stored(ResultSet row) throws SQLException {
+        return new StoredPart(
+                SurveyPart.valueOf(row.getString("part")),
+                row.getLong("version"),
+                new PartReadings(json.readValue(row.getString("readings"), READINGS)),
+                row.getObject("changed_at", OffsetDateTime.class).toInstant(),
+                row.getString("changed_by"));
     }
 
     /**

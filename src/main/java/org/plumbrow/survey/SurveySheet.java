@@ -4,11 +4,17 @@ import java.time.Instant;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.plumbrow.branch.UtilityFacts;
 
-/** All parts of one survey as they are stored. */
-record SurveySheet(Map<SurveyPart, StoredPart> parts) {
+/**
+ * All parts of one survey as they are stored.
+ *
+ * @param disconnectMostFt what the project's utility allows between its disconnect and its meter; the usual where it is not
+ *     known
+ */
+record SurveySheet(Map<SurveyPart, StoredPart> parts, int disconnectMostFt) {
 
-    static final SurveySheet EMPTY = new SurveySheet(Map.of());
+    static final SurveySheet EMPTY = new SurveySheet(Map.of(), UtilityFacts.USUAL_DISCONNECT_FT);
 
     SurveySheet {
         parts = parts.isEmpty() ? Map.of() : new EnumMap<>(parts);

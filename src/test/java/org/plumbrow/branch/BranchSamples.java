@@ -45,13 +45,25 @@ public class BranchSamples implements RouteSamples {
     /** A utility that wants five working days and switches from nine to four, Monday to Friday. */
     public UUID utility(TestBranch branch, String name) {
         UUID id = Ids.next();
-        UtilityTerms terms = new UtilityTerms(
-                name, 5, Weekdays.MONDAY_TO_FRIDAY, Weekdays.MONDAY_TO_FRIDAY, true, "customer", "555-555-0190", "");
+        UtilityTerms terms = utilityTerms(name, 10);
         world.as(branch.manager(), () -> {
             utilities.add(id, branch.id(), terms);
             utilities.addSlot(branch.id(), id, LocalTime.of(9, 0), LocalTime.of(16, 0), null);
         });
         return id;
+    }
+
+    public UtilityTerms utilityTerms(String name, int disconnectMostFt) {
+        return new UtilityTerms(
+                name,
+                5,
+                Weekdays.MONDAY_TO_FRIDAY,
+                Weekdays.MONDAY_TO_FRIDAY,
+                true,
+                disconnectMostFt,
+                "customer",
+                "555-555-0190",
+                "");
     }
 
     public UUID permitOffice(TestBranch branch, String name) {

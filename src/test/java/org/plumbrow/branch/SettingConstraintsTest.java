@@ -75,6 +75,7 @@ class SettingConstraintsTest {
                 "branch_setting_travel_factor | branch_setting | travel_road_factor = 0.9",
                 "utility_name_given | utility | name = ' '",
                 "utility_notice | utility | notice_working_days = 61",
+                "utility_disconnect | utility | disconnect_most_ft = 0",
                 "utility_appointment_weekdays | utility | appointment_weekdays = ''",
                 "utility_working_weekdays | utility | working_weekdays = '-------'",
                 "utility_slot_in_order | utility_slot | off_to = off_from",

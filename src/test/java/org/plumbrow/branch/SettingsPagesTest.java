@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
 import org.plumbrow.TestWorld;
@@ -167,6 +168,22 @@ class SettingsPagesTest {
                 .hasStatus(302);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"", "0", "501", "-3", "7.5", "near"})
+    void theDistanceOfADisconnectIsWholeFeet(String typed) {
+        MvcTestResult answer = post(
+                "/settings/utilities/new",
+                Map.of(
+                        "name", "Valley Electric",
+                        "noticeWorkingDays", "10",
+                        "appointmentWeekdays", "TUESDAY",
+                        "workingWeekdays", "MONDAY",
+                        "disconnectMostFt", typed));
+        assertThat(answer).hasStatus(422);
+        assertThat(page(answer).select("input[name=disconnectMostFt]").val()).isEqualTo(typed);
+        assertThat(page(answer).text()).contains("Write the distance as whole feet from 1 to 500.");
+    }
+
     @Test
     void aUtilityIsAddedWithItsHoursAndItsOwnDaysOff() {
         MvcTestResult added = post(
@@ -182,6 +199,8 @@ class SettingsPagesTest {
                         "MONDAY,TUESDAY,WEDNESDAY,THURSDAY,FRIDAY",
                         "federalHolidays",
                         "true",
+                        "disconnectMostFt",
+                        "30",
                         "mustBePresent",
                         "customer",
                         "phone",
@@ -198,6 +217,7 @@ class SettingsPagesTest {
                 .hasStatus(302);
         Document page = get(address);
         assertThat(page.select("h1").text()).isEqualTo("Valley Electric wants 10 working days of notice");
+        assertThat(page.select("input[name=disconnectMostFt]").val()).isEqualTo("30");
         assertThat(page.text())
                 .contains("off between 8:00 am and 10:00 am, back by 3:30 pm")
                 .contains("audit");
@@ -241,7 +261,9 @@ class SettingsPagesTest {
                         "appointmentWeekdays",
                         "MONDAY",
                         "workingWeekdays",
-                        "MONDAY"));
+                        "MONDAY",
+                        "disconnectMostFt",
+                        "10"));
         assertThat(refused).hasStatus(422);
         assertThat(page(refused).getElementById("name-wrong").text())
                 .isEqualTo("Another utility of the branch has this name. Choose another one.");

@@ -58,7 +58,7 @@ class CompletenessTest {
                 parts.put(part, new StoredPart(part, 1, read, Instant.EPOCH, "Tamsin"));
             }
         }
-        return new SurveySheet(parts);
+        return new SurveySheet(parts, 10);
     }
 
     private static Completeness.Besides allPhotos(ProjectFacts project) {

@@ -20,7 +20,7 @@ class PartTypingTest {
     }
 
     private static List<String> asked(SurveyPart part, String... fields) {
-        return Asks.open(part, read(part, fields).readings()).stream()
+        return Asks.open(part, read(part, fields).readings(), 10).stream()
                 .map(Asks.Ask::sentence)
                 .toList();
     }
@@ -67,8 +67,8 @@ class PartTypingTest {
                 PartTyping.read(SurveyPart.ACCESS, typed, PartReadings.EMPTY).readings();
         typed.put("gate_ft", "5");
         PartReadings after = PartTyping.read(SurveyPart.ACCESS, typed, before).readings();
-        assertThat(Asks.open(SurveyPart.ACCESS, before)).isEmpty();
-        assertThat(Asks.open(SurveyPart.ACCESS, after)).hasSize(1);
+        assertThat(Asks.open(SurveyPart.ACCESS, before, 10)).isEmpty();
+        assertThat(Asks.open(SurveyPart.ACCESS, after, 10)).hasSize(1);
     }
 
     @Test
@@ -96,7 +96,7 @@ class PartTypingTest {
                         + "if it stays, call the utility before design, and say what they answered.");
         PartReadings wide = read(SurveyPart.SERVICE, "type", "SINGLE_PHASE_120_240", "v_AN", "112")
                 .readings();
-        assertThat(Asks.of(SurveyPart.SERVICE, wide)).isEmpty();
+        assertThat(Asks.of(SurveyPart.SERVICE, wide, 10)).isEmpty();
         assertThat(Asks.remarks(wide))
                 .containsExactly("Leg A to neutral: 112.0 V is outside 114 to 126 V, within the wider 110 to 127 V.");
     }
@@ -120,9 +120,12 @@ class PartTypingTest {
     @Test
     void aDisconnectFarFromTheMeterAndWeakGearAreAskedAbout() {
         assertThat(asked(SurveyPart.SERVICE, "disconnect_to_meter_ft", "14"))
-                .containsExactly("The disconnect would be 14 ft from the meter; most utilities allow 10 ft. "
+                .containsExactly("The disconnect would be 14 ft from the meter; the utility allows 10 ft. "
                         + "Move it, or say by whom it is agreed in writing.");
         assertThat(asked(SurveyPart.SERVICE, "disconnect_to_meter_ft", "10")).isEmpty();
+        PartReadings far =
+                read(SurveyPart.SERVICE, "disconnect_to_meter_ft", "14").readings();
+        assertThat(Asks.open(SurveyPart.SERVICE, far, 30)).isEmpty();
         assertThat(asked(SurveyPart.SERVICE, "interrupting_ka", "10", "fault_ka", "14.2"))
                 .containsExactly("The gear interrupts 10 kA, and 14.2 kA can flow there. Read the label again; "
                         + "if it stays, the designer must know.");

@@ -65,7 +65,7 @@ class SurveyFindingsTest {
         assertThat(broken(ServiceFindings::ratings, SurveyPart.SERVICE, "fault_ka", "30"))
                 .isEqualTo("The gear interrupts 22 kA, and 30 kA can flow there.");
         assertThat(broken(ServiceFindings::distances, SurveyPart.SERVICE, "disconnect_to_meter_ft", "14"))
-                .isEqualTo("The disconnect would be 14 ft from the meter; most utilities allow 10 ft.");
+                .isEqualTo("The disconnect would be 14 ft from the meter; the utility allows 10 ft.");
         assertThat(broken(SiteFindings::roofLife, SurveyPart.ROOF, "plane.1.life_years", "14"))
                 .isEqualTo("Plane 1 of the roof lasts 14 more years; 15 are asked for.");
     }

@@ -14,6 +14,8 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.branch.BranchSamples;
+import org.plumbrow.branch.utility.UtilityEditing;
 import org.plumbrow.evidence.MadeUpPhoto;
 import org.plumbrow.project.JournalLine;
 import org.plumbrow.project.JournalReader;
@@ -52,6 +54,12 @@ class SurveyPagesTest {
     @Autowired
     Gates gates;
 
+    @Autowired
+    BranchSamples settings;
+
+    @Autowired
+    UtilityEditing utilities;
+
     private TestBranch branch;
     private UUID project;
 
@@ -59,6 +67,21 @@ class SurveyPagesTest {
     void aHome() {
         branch = world.branch();
         project = projects.aHomeRoof().in(branch).build();
+    }
+
+    @Test
+    void whatTheProjectsUtilityAllowsIsAskedOfTheDisconnect() throws Exception {
+        UUID utility = settings.utility(branch, "Valley Electric");
+        project = projects.aHomeRoof().in(branch).at(utility, null).build();
+        var service = new HashMap<>(SurveyFixture.Readings.home(SurveyPart.SERVICE));
+        service.put("version", "0");
+        service.put("disconnect_to_meter_ft", "14");
+        assertThat(post(branch.projectManager(), "/service", service)).hasStatus(302);
+        assertThat(page("/service").text()).contains("14 ft from the meter; the utility allows 10 ft.");
+        world.as(
+                branch.manager(),
+                () -> utilities.change(branch.id(), utility, 0, settings.utilityTerms("Valley Electric", 30)));
+        assertThat(page("/service").text()).doesNotContain("from the meter; the utility allows");
     }
 
     private MvcTestResult get(Visitor who, String suffix) {

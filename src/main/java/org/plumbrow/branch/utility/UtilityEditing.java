@@ -27,14 +27,14 @@ public class UtilityEditing {
 
     private static final String ADD = """
             insert into utility (id, version, branch_id, name, notice_working_days, appointment_weekdays, working_weekdays,
-                                 federal_holidays, must_be_present, phone, email)
-            values (:id, 0, :branch, :name, :notice, :appointments, :working, :federal, :present, :phone, :email)
+                                 federal_holidays, disconnect_most_ft, must_be_present, phone, email)
+            values (:id, 0, :branch, :name, :notice, :appointments, :working, :federal, :disconnect, :present, :phone, :email)
             """;
     private static final String CHANGE = """
             update utility
                set version = version + 1, name = :name, notice_working_days = :notice, appointment_weekdays = :appointments,
-                   working_weekdays = :working, federal_holidays = :federal, must_be_present = :present, phone = :phone,
-                   email = :email
+                   working_weekdays = :working, federal_holidays = :federal, disconnect_most_ft = :disconnect,
+                   must_be_present = :present, phone = :phone, email = :email
              where id = :id and version = :version
             """;
     private static final String ADD_SLOT = """
@@ -88,6 +88,7 @@ public class UtilityEditing {
                 .param("appointments", terms.appointmentWeekdays().letters())
                 .param("working", terms.workingWeekdays().letters())
                 .param("federal", terms.federalHolidays())
+                .param("disconnect", terms.disconnectMostFt())
                 .param("present", terms.mustBePresent())
                 .param("phone", terms.phone())
                 .param("email", terms.email());

@@ -32,6 +32,12 @@ record UtilityForm(
 
         @Nullable Boolean federalHolidays,
 
+        @NotNull(message = DISCONNECT)
+        @Min(value = 1, message = DISCONNECT)
+        @Max(value = 500, message = DISCONNECT)
+        @Nullable
+        Integer disconnectMostFt,
+
         @Size(max = 300, message = "Write at most 300 characters.") @Nullable
         String mustBePresent,
 
@@ -47,10 +53,20 @@ record UtilityForm(
         @Nullable Long version) {
 
     static final String NOTICE = "Write the notice as whole working days from 0 to 60.";
+    static final String DISCONNECT = "Write the distance as whole feet from 1 to 500.";
 
     /** What most utilities have. */
     static final UtilityForm NEW = new UtilityForm(
-            "", null, Weekdays.MONDAY_TO_FRIDAY.days(), Weekdays.MONDAY_TO_FRIDAY.days(), true, "", "", "", null);
+            "",
+            null,
+            Weekdays.MONDAY_TO_FRIDAY.days(),
+            Weekdays.MONDAY_TO_FRIDAY.days(),
+            true,
+            UtilityFacts.USUAL_DISCONNECT_FT,
+            "",
+            "",
+            "",
+            null);
 
     static UtilityForm of(UtilityFacts utility) {
         return new UtilityForm(
@@ -59,6 +75,7 @@ record UtilityForm(
                 utility.appointmentWeekdays().days(),
                 utility.workingWeekdays().days(),
                 utility.federalHolidays(),
+                utility.disconnectMostFt(),
                 utility.mustBePresent(),
                 utility.phone(),
                 utility.email(),
@@ -72,6 +89,7 @@ record UtilityForm(
                 new Weekdays(appointmentWeekdays),
                 new Weekdays(workingWeekdays),
                 Boolean.TRUE.equals(federalHolidays),
+                disconnectMostFt,
                 stripped(mustBePresent),
                 stripped(phone),
                 stripped(email));

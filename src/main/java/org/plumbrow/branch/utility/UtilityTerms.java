@@ -11,6 +11,7 @@ import org.plumbrow.branch.Written;
  * What can be changed of a utility at once; slots and closed days come and go one by one.
  *
  * @param noticeWorkingDays full working days by the utility's calendar, 0 to 60
+ * @param disconnectMostFt how far from its meter its disconnect may stand without a letter, 1 to 500
  * @param mustBePresent may be empty, as phone and e-mail may
  */
 public record UtilityTerms(
@@ -19,6 +20,7 @@ public record UtilityTerms(
         Weekdays appointmentWeekdays,
         Weekdays workingWeekdays,
         boolean federalHolidays,
+        int disconnectMostFt,
         String mustBePresent,
         String phone,
         String email) {
@@ -30,6 +32,7 @@ public record UtilityTerms(
                 utility.appointmentWeekdays(),
                 utility.workingWeekdays(),
                 utility.federalHolidays(),
+                utility.disconnectMostFt(),
                 utility.mustBePresent(),
                 utility.phone(),
                 utility.email());
@@ -44,6 +47,7 @@ public record UtilityTerms(
                 Written.of("Works on", "workingWeekdays", sent(workingWeekdays), workingWeekdays.words()),
                 Written.of(
                         "Federal holidays", "federalHolidays", federalHolidays, federalHolidays ? "closed" : "worked"),
+                Written.of("Disconnect to meter at most, ft", "disconnectMostFt", disconnectMostFt),
                 Written.of("Must be there", "mustBePresent", mustBePresent),
                 Written.of("Phone", "phone", phone),
                 Written.of("E-mail for notices", "email", email));

@@ -11,9 +11,6 @@ import org.jspecify.annotations.Nullable;
  * @param deviceA of the array at the point of interconnection
  * @param devicesSumA of all load and source devices but the main, the array's included, for the sum rule
  * @param serviceConductorsA ampacity, for a tap ahead of the main
- * @param disconnectToMeterFt along the way that a lineman walks
- * @param utilityMostFt what the utility allows without a letter, usually 10 ft
- * @param utilityLetter whether the utility has agreed in writing to more
  */
 public record ConnectionCase(
         Service service,
@@ -28,11 +25,4 @@ public record ConnectionCase(
         @Nullable Double serviceConductorsA,
         @Nullable Double interruptingKa,
         @Nullable Double faultKa,
-        @Nullable Double transformerKva,
-        @Nullable Double disconnectToMeterFt,
-        double utilityMostFt,
-        boolean utilityLetter) {
-
-    /** What utilities usually demand. */
-    public static final double USUAL_MOST_FT = 10;
-}
+        @Nullable Double transformerKva) {}

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Check.Input;
 
-/** What is asked where the array meets the service: bus or tap, device, interrupting rating, transformer, disconnect. */
+/** What is asked where the array meets the service: bus or tap, device, interrupting rating, transformer; and at the disconnect. */
 public final class ConnectionChecks {
 
     private ConnectionChecks() {}
@@ -18,7 +18,6 @@ public final class ConnectionChecks {
         checks.add(device(at));
         checks.add(interrupting(at));
         transformer(at).ifPresent(checks::add);
-        checks.add(disconnect(at));
         return List.copyOf(checks);
     }
 
@@ -163,21 +162,25 @@ public final class ConnectionChecks {
         return Optional.of(check.verdict() == Verdict.FAIL ? check.but(Verdict.REMARK, check.remedy()) : check);
     }
 
-    public static Check disconnect(ConnectionCase at) {
-        Double feet = at.disconnectToMeterFt();
+    /**
+     * @param feet along the way that a lineman walks from the disconnect to the meter; null unknown
+     * @param mostFt what the utility allows without a letter
+     * @param letter whether the utility has agreed in writing to more
+     */
+    public static Check disconnect(@Nullable Double feet, double mostFt, boolean letter) {
         if (feet == null) {
             return Check.cannotTell(
                     "Disconnect to meter", "utility's rule", List.of("distance from the disconnect to the meter"));
         }
         Check check = Check.atMost(
                 "Disconnect to meter",
-                "utility's rule (usually 10 ft)",
+                "utility's rule",
                 feet,
-                at.utilityMostFt(),
+                mostFt,
                 "ft",
-                List.of(new Input("utility's letter", at.utilityLetter() ? "there" : "none")),
+                List.of(new Input("utility's letter", letter ? "there" : "none")),
                 "Move it, or attach the utility's letter.");
-        return check.verdict() == Verdict.FAIL && at.utilityLetter()
+        return check.verdict() == Verdict.FAIL && letter
                 ? check.but(Verdict.REMARK, "The utility agreed in writing: permanent directions at the meter.")
                 : check;
     }

@@ -59,6 +59,7 @@ public final class DesignChecks {
         groups.add(new Group("Conductor runs", Part.RUNS, RunChecks.of(design)));
         groups.add(new Group("Combiners and devices", Part.DEVICES, DeviceChecks.of(design)));
         groups.add(new Group("Connection to the service", Part.CONNECTION, ServiceChecks.of(design)));
+        groups.add(new Group("Disconnect", Part.DEVICES, ServiceChecks.disconnect(design)));
         groups.add(new Group("Roof rules", Part.INVERTERS, roof(design)));
         groups.add(new Group("Structure", Part.RACKING, StructureChecks.of(design)));
         groups.add(new Group("Setbacks", Part.ARRAYS, StructureChecks.setbacks(design)));

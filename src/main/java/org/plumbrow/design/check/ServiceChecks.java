@@ -161,8 +161,6 @@ final class ServiceChecks {
                 .sum();
         Double devices =
                 at.otherDevicesA() == null || at.breakerA() == null ? null : at.otherDevicesA() + at.breakerA();
-        Optional<Device> disconnect =
-                design.devices().stream().filter(Device::utilityDisconnect).findFirst();
         return new ConnectionCase(
                 service,
                 rule(at),
@@ -176,10 +174,18 @@ final class ServiceChecks {
                 design.service().conductorA(),
                 design.service().interruptingKa(),
                 design.service().faultKa(),
-                design.service().transformerKva(),
-                disconnect.map(Device::toMeterFt).orElse(null),
-                ConnectionCase.USUAL_MOST_FT,
-                disconnect.map(Device::utilityLetter).orElse(false));
+                design.service().transformerKva());
+    }
+
+    /** The disconnect that the utility asks for stands near its meter. */
+    static List<Check> disconnect(DesignFacts design) {
+        Optional<Device> disconnect =
+                design.devices().stream().filter(Device::utilityDisconnect).findFirst();
+        return List.of(disconnect
+                .map(device -> ConnectionChecks.disconnect(
+                        device.toMeterFt(), design.service().disconnectAtMostFt(), device.utilityLetter()))
+                .orElseGet(() -> Check.cannotTell(
+                        "Disconnect to meter", "utility's rule", List.of("the disconnect that the utility asks for"))));
     }
 
     private static Busbar.Rule rule(DesignFacts.Connection at) {

@@ -48,7 +48,8 @@ final class DesignAssembly {
             long version,
             @Nullable String revision,
             DesignFacts.Sheet sheet,
-            CodeEdition codeEdition) {}
+            CodeEdition codeEdition,
+            @Nullable Integer disconnectMostFt) {}
 
     DesignFacts facts(Head head) {
         Cells site = parts.one(Part.SITE);
@@ -62,7 +63,7 @@ final class DesignAssembly {
                 site.number("designLowC"),
                 site.number("designHighC"),
                 site.orNull("temperatureSource"),
-                service(site),
+                service(site, head.disconnectMostFt()),
                 all(Part.ARRAYS, this::array),
                 all(Part.INVERTERS, this::inverter),
                 all(Part.STRINGS, DesignAssembly::string),
@@ -87,7 +88,7 @@ final class DesignAssembly {
         return parts.of(part).stream().map(read).filter(Objects::nonNull).toList();
     }
 
-    private static DesignFacts.ServicePoint service(Cells site) {
+    private static DesignFacts.ServicePoint service(Cells site, @Nullable Integer disconnectMostFt) {
         return new DesignFacts.ServicePoint(
                 site.choice("service", Service.class),
                 site.number("highestV"),
@@ -98,7 +99,8 @@ final class DesignAssembly {
                 site.number("faultKa"),
                 site.number("conductorA"),
                 site.number("transformerKva"),
-                site.orNull("transformerNumber"));
+                site.orNull("transformerNumber"),
+                disconnectMostFt);
     }
 
     private DesignFacts.@Nullable PvArray array(Cells row) {

@@ -123,8 +123,16 @@ public class Designs {
                 parts,
                 types(equipment, EquipmentKind.MODULE, Entry::module),
                 types(equipment, EquipmentKind.INVERTER, Entry::inverter));
+        Optional<UtilityFacts> utility =
+                Optional.ofNullable(project.site().utilityId()).flatMap(settings::utility);
         return assembly.facts(new DesignAssembly.Head(
-                project.id(), project.branchId(), version, null, sheet(project, parts), edition(project)));
+                project.id(),
+                project.branchId(),
+                version,
+                null,
+                sheet(project, parts, utility),
+                edition(project),
+                utility.map(UtilityFacts::disconnectMostFt).orElse(null)));
     }
 
     private static <T> Map<String, T> types(
@@ -134,15 +142,12 @@ public class Designs {
         return types;
     }
 
-    private DesignFacts.Sheet sheet(ProjectFacts project, DesignParts parts) {
+    private DesignFacts.Sheet sheet(ProjectFacts project, DesignParts parts, Optional<UtilityFacts> utility) {
         return new DesignFacts.Sheet(
                 project.number(),
                 project.name(),
                 project.site().address(),
-                Optional.ofNullable(project.site().utilityId())
-                        .flatMap(settings::utility)
-                        .map(UtilityFacts::name)
-                        .orElse(""),
+                utility.map(UtilityFacts::name).orElse(""),
                 project.inCharge(Duty.DESIGNER).map(ProjectFacts.InCharge::name).orElse(null),
                 parts.one(Part.SITE).orNull("checkedBy"),
                 LocalDate.ofInstant(

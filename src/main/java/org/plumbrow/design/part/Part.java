@@ -129,7 +129,7 @@ public enum Part {
             choice("whoMayOpen", "Who may open it", Choices.openers()),
             yesNo("utilityDisconnect", "The disconnect that the utility asks for"),
             figure("toMeterFt", "Distance to the meter", 0, 2000, "ft"),
-            yesNo("utilityLetter", "The utility agreed to more than 10 ft in writing")),
+            yesNo("utilityLetter", "The utility agreed to a longer distance in writing")),
     CONNECTION(
             "Connection",
             false,

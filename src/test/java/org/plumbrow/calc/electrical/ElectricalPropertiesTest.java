@@ -98,11 +98,10 @@ class ElectricalPropertiesTest {
     }
 
     private static Check check(double outputA) {
-        return ConnectionChecks.bus(connection(outputA, 200.0, 200.0, 12.0, false));
+        return ConnectionChecks.bus(connection(outputA, 200.0, 200.0));
     }
 
-    private static ConnectionCase connection(
-            double outputA, Double busA, Double mainA, double disconnectFt, boolean letter) {
+    private static ConnectionCase connection(double outputA, Double busA, Double mainA) {
         return new ConnectionCase(
                 Service.SINGLE_PHASE_120_240,
                 Busbar.Rule.FAR_END,
@@ -116,31 +115,24 @@ class ElectricalPropertiesTest {
                 null,
                 22.0,
                 10.0,
-                null,
-                disconnectFt,
-                ConnectionCase.USUAL_MOST_FT,
-                letter);
+                null);
     }
 
     @Test
     void whatIsMissingIsNamed() {
-        Check bus = ConnectionChecks.bus(connection(20, null, 200.0, 9, false));
+        Check bus = ConnectionChecks.bus(connection(20, null, 200.0));
         assertThat(bus.verdict()).isEqualTo(Verdict.CANNOT_TELL);
         assertThat(bus.remedy()).isEqualTo("Missing: busbar rating.");
     }
 
     @Test
     void aFarDisconnectNeedsTheUtilitysLetter() {
-        Check far = ConnectionChecks.disconnect(connection(20, 200.0, 200.0, 14, false));
+        Check far = ConnectionChecks.disconnect(14.0, 10, false);
         assertThat(far.sentence()).isEqualTo("Disconnect to meter: 14 ft of at most 10 ft.");
         assertThat(far.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(far.remedy()).isEqualTo("Move it, or attach the utility's letter.");
-        assertThat(ConnectionChecks.disconnect(connection(20, 200.0, 200.0, 14, true))
-                        .verdict())
-                .isEqualTo(Verdict.REMARK);
-        assertThat(ConnectionChecks.disconnect(connection(20, 200.0, 200.0, 10, false))
-                        .verdict())
-                .isEqualTo(Verdict.PASS);
+        assertThat(ConnectionChecks.disconnect(14.0, 10, true).verdict()).isEqualTo(Verdict.REMARK);
+        assertThat(ConnectionChecks.disconnect(10.0, 10, false).verdict()).isEqualTo(Verdict.PASS);
     }
 
     @Test

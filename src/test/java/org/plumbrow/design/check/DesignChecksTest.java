@@ -30,6 +30,7 @@ import org.plumbrow.design.DesignFacts.PlacedInverter;
 import org.plumbrow.design.DesignFacts.PvString;
 import org.plumbrow.design.DesignFacts.Run;
 import org.plumbrow.design.DesignFacts.ServicePoint;
+import org.plumbrow.design.part.Part;
 
 /** A whole design held against the rules: the example passes, and each thing that is spoiled is found by its own check. */
 class DesignChecksTest {
@@ -67,6 +68,7 @@ class DesignChecksTest {
                         "Conductor runs",
                         "Combiners and devices",
                         "Connection to the service",
+                        "Disconnect",
                         "Structure",
                         "Setbacks");
     }
@@ -241,7 +243,7 @@ class DesignChecksTest {
     @CsvSource({"490, PASS", "498, REMARK", "506, FAIL"})
     void theServiceAndTheRiseAddUpAtTheInverter(double highestV, Verdict verdict) {
         design.service =
-                new ServicePoint(Service.WYE_480_277, highestV, "M", 800.0, 800.0, 42.0, 18.0, 800.0, 150.0, "T");
+                new ServicePoint(Service.WYE_480_277, highestV, "M", 800.0, 800.0, 42.0, 18.0, 800.0, 150.0, "T", null);
         assertThat(verdict("Voltage at the inverter")).isEqualTo(verdict);
     }
 
@@ -307,7 +309,8 @@ class DesignChecksTest {
     @Test
     void inABreakerPanelTheBusCounts() {
         design.connection = at(ConnectionKind.BREAKER_AT_FAR_END, null, false);
-        design.service = new ServicePoint(Service.WYE_480_277, 490.0, "M", 400.0, 400.0, 42.0, 18.0, null, 150.0, "T");
+        design.service =
+                new ServicePoint(Service.WYE_480_277, 490.0, "M", 400.0, 400.0, 42.0, 18.0, null, 150.0, "T", null);
         Check bus = one("Busbar");
         assertThat(bus.verdict()).isEqualTo(FAIL);
         assertThat(bus.value()).isCloseTo(520.275, within(0.001));
@@ -349,6 +352,21 @@ class DesignChecksTest {
         assertThat(verdict("Disconnect to meter")).isEqualTo(FAIL);
         design.devices.set(3, disconnect(14, true));
         assertThat(verdict("Disconnect to meter")).isEqualTo(REMARK);
+        design.devices.remove(3);
+        assertThat(one("Disconnect to meter").remedy()).isEqualTo("Missing: the disconnect that the utility asks for.");
+    }
+
+    @Test
+    void whatTheUtilityAllowsIsTheLimitAndTheDisconnectIsAGroupByItself() {
+        design.devices.set(3, disconnect(14, false));
+        design.service =
+                new ServicePoint(Service.WYE_480_277, 490.0, "M", 800.0, 800.0, 42.0, 18.0, 800.0, 150.0, "T", 30);
+        assertThat(one("Disconnect to meter").sentence()).isEqualTo("Disconnect to meter: 14 ft of at most 30 ft.");
+        assertThat(DesignChecks.of(design.facts()))
+                .extracting(DesignChecks.Group::title, DesignChecks.Group::part)
+                .containsSubsequence(
+                        org.assertj.core.groups.Tuple.tuple("Connection to the service", Part.CONNECTION),
+                        org.assertj.core.groups.Tuple.tuple("Disconnect", Part.DEVICES));
     }
 
     private static Device disconnect(double feet, boolean letter) {
@@ -369,7 +387,8 @@ class DesignChecksTest {
 
     @Test
     void invertersFeedTheVoltageThatIsThere() {
-        design.service = new ServicePoint(Service.WYE_208_120, 211.0, "M", 800.0, 800.0, 42.0, 18.0, 800.0, 150.0, "T");
+        design.service =
+                new ServicePoint(Service.WYE_208_120, 211.0, "M", 800.0, 800.0, 42.0, 18.0, 800.0, 150.0, "T", null);
         assertThat(verdict("Inverters and service")).isEqualTo(FAIL);
     }
 

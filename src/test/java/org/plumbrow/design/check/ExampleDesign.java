@@ -45,7 +45,7 @@ final class ExampleDesign {
     Double lowC = -29.0;
 
     ServicePoint service =
-            new ServicePoint(Service.WYE_480_277, 490.0, "M 1", 800.0, 800.0, 42.0, 18.0, 800.0, 150.0, "T 1");
+            new ServicePoint(Service.WYE_480_277, 490.0, "M 1", 800.0, 800.0, 42.0, 18.0, 800.0, 150.0, "T 1", null);
     List<PvArray> arrays = new ArrayList<>(List.of(array(Mounting.GROUND, MODULE)));
     List<PlacedInverter> inverters = new ArrayList<>();
     List<PvString> strings = new ArrayList<>();

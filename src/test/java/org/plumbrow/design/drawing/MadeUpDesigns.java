@@ -189,7 +189,8 @@ final class MadeUpDesigns {
                         10.0,
                         200.0,
                         25.0,
-                        "T-0917"),
+                        "T-0917",
+                        null),
                 List.of(array),
                 List.of(inverter),
                 strings,
@@ -308,7 +309,8 @@ final class MadeUpDesigns {
                 -18.0,
                 34.0,
                 "station 8 miles away",
-                new ServicePoint(Service.WYE_480_277, 489.0, "M-77120", 800.0, 800.0, 42.0, 30.0, 800.0, 500.0, null),
+                new ServicePoint(
+                        Service.WYE_480_277, 489.0, "M-77120", 800.0, 800.0, 42.0, 30.0, 800.0, 500.0, null, null),
                 List.of(array),
                 inverters,
                 strings,
@@ -421,7 +423,7 @@ final class MadeUpDesigns {
                 32.0,
                 "station 21 miles away",
                 new ServicePoint(
-                        Service.WYE_480_277, 486.0, "M-20188", 400.0, 600.0, 35.0, 18.5, 600.0, 300.0, "T-5512"),
+                        Service.WYE_480_277, 486.0, "M-20188", 400.0, 600.0, 35.0, 18.5, 600.0, 300.0, "T-5512", null),
                 List.of(array),
                 inverters,
                 strings,
