@@ -13,11 +13,13 @@ import org.plumbrow.project.JournalEvent;
  */
 record PartWritten(UUID projectId, String sentence, Map<String, String> facts) implements JournalEvent {
 
+    static final String KIND = "survey.written";
+
     private static final int SAID = 4;
 
     @Override
     public String kind() {
-        return "survey.written";
+        return KIND;
     }
 
     static PartWritten of(UUID projectId, SurveyPart part, PartReadings before, PartReadings after) {

@@ -1,7 +1,9 @@
 package org.plumbrow.survey;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.ProjectAccess;
@@ -71,6 +73,36 @@ public class SurveyBook {
     Said save(UUID projectId, SurveyPart part, long version, Map<String, String> typed) {
         UUID branchId = projectAccess.require(projectId, act(part));
         return save(branchId, projectId, part, version, typed);
+    }
+
+    /** How long the last change of a part may be taken back. */
+    static final Duration UNDO_OFFERED = Duration.ofHours(24);
+
+    boolean offersUndo(StoredPart stored) {
+        return !stored.changedAt().isBefore(rows.now().minus(UNDO_OFFERED));
+    }
+
+    /**
+     * Takes the last change of a part back, as a new change.
+     *
+     * @param version that is taken back
+     * @return false if it is too long ago
+     * @throws EditedMeanwhile if it is no longer the last
+     */
+    boolean undo(UUID projectId, SurveyPart part, long version) {
+        UUID branchId = projectAccess.require(projectId, act(part));
+        SurveySheet sheet = rows.of(projectId);
+        EditedMeanwhile.check(version, sheet.version(part));
+        Optional<StoredPart> last = sheet.stored(part).filter(this::offersUndo);
+        if (last.isEmpty()) {
+            return false;
+        }
+        StoredPart stored = last.get();
+        PartReadings before = rows.before(projectId, part);
+        if (!before.equals(stored.readings())) {
+            write(branchId, projectId, part, version, stored.readings(), before);
+        }
+        return true;
     }
 
     private Said save(UUID branchId, UUID projectId, SurveyPart part, long version, Map<String, String> typed) {

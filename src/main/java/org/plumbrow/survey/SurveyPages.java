@@ -77,8 +77,18 @@ class SurveyPages {
         if (!form.problems().isEmpty() || !remarkRefused.isEmpty()) {
             model.addAttribute("formRefused", true);
         }
+        part.sheet()
+                .stored(part.part())
+                .filter(book::offersUndo)
+                .ifPresent(stored -> model.addAttribute(
+                        "lastChange",
+                        new LastChange(
+                                stored, SurveyUndo.address(part.title().id(), stored.part(), stored.version()))));
         return "survey/part";
     }
+
+    /** @param undo address that takes it back */
+    record LastChange(SurveySheet.StoredPart stored, String undo) {}
 
     @PostMapping("/projects/{projectId}/survey/{surveyPart}")
     String save(

@@ -115,7 +115,7 @@ class SurveyRows {
                     == 1;
         }
         return jdbc.sql("""
-                update survey_part set version = version + 1, readings = cast(? as jsonb), changed_at = ?, changed_by = ?
+                update survey_part set version = version + 1, before = readings, readings = cast(? as jsonb), changed_at = ?, changed_by = ?
                  where project_id = ? and part = ? and version = ?
                 """)
                         .params(
@@ -127,6 +127,16 @@ class SurveyRows {
                                 part.version() - 1)
                         .update()
                 == 1;
+    }
+
+    /** What stood in a part before its last change. */
+    PartReadings before(UUID projectId, SurveyPart part) {
+        return jdbc.sql("select before from survey_part where project_id = ? and part = ?")
+                .params(projectId, part.name())
+                .query(String.class)
+                .optional()
+                .map(written -> new PartReadings(json.readValue(written, READINGS)))
+                .orElse(PartReadings.EMPTY);
     }
 
     Instant now() {

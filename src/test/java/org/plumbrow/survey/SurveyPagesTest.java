@@ -60,6 +60,9 @@ class SurveyPagesTest {
     @Autowired
     UtilityEditing utilities;
 
+    @Autowired
+    org.plumbrow.TestClock clock;
+
     private TestBranch branch;
     private UUID project;
 
@@ -240,6 +243,29 @@ class SurveyPagesTest {
                 .items()
                 .forEach(item -> states.put(item.asked().code(), item.state()));
         return states;
+    }
+
+    @Test
+    void theLastChangeIsTakenBackForADay() throws Exception {
+        save("access", 0, Map.of("lane", "gravel", "overhead", "none"));
+        clock.pass(java.time.Duration.ofMinutes(1));
+        save("access", 1, Map.of("lane", "mud", "overhead", "none"));
+        String undo = page("/access").select("form[action*=/undo]").attr("action");
+        MvcTestResult lines = mvc.get()
+                .uri("/projects/" + project + "/journal")
+                .with(world.signedIn(branch.manager()))
+                .exchange();
+        assertThat(body(lines).select("form[action*=/undo]").eachAttr("action")).containsOnlyOnce(undo);
+        assertThat(post(branch.projectManager(), undo.replaceAll(".*/survey", ""), Map.of()))
+                .hasRedirectedUrl("/projects/" + project + "/survey/access");
+        assertThat(page("/access").getElementById("lane").val()).isEqualTo("gravel");
+        assertThat(post(branch.projectManager(), undo.replaceAll(".*/survey", ""), Map.of()))
+                .hasStatus(409);
+        clock.pass(java.time.Duration.ofHours(25));
+        assertThat(page("/access").select("form[action*=/undo]")).isEmpty();
+        assertThat(post(branch.projectManager(), "/access/undo", Map.of("version", "3")))
+                .hasStatus3xxRedirection();
+        assertThat(page("/access").getElementById("lane").val()).isEqualTo("gravel");
     }
 
     @Test
