@@ -54,6 +54,10 @@ final class ServiceSheet {
             FieldGroup.of("Kind of service", TYPE),
             FieldGroup.of("Voltages", voltages()),
             FieldGroup.of(
+                    "How the voltages were read",
+                    text("volts_with", "Instrument", "Kind, category III or IV, month of its last calibration."),
+                    text("volts_at", "Day and hour", "And whether the place was running: voltages fall under load.")),
+            FieldGroup.of(
                     "Frequency and rotation",
                     number("frequency_hz", "Frequency", 59.9, 60.1, "Hz"),
                     choice(

@@ -122,14 +122,27 @@ final class SiteSheets {
         };
     }
 
+    private static FieldGroup howTheHorizonWasRead() {
+        return FieldGroup.of(
+                "How the horizon was read",
+                text(
+                        "horizon_with",
+                        "Instrument",
+                        "Clinometer, phone or photo with a scale; compass set to true north?"),
+                text("horizon_at", "Day and hour", ""),
+                text("horizon_where", "Where you stood", "Corners and middle of the array."));
+    }
+
     static final List<FieldGroup> SHADE = List.of(
             FieldGroup.of("Height of the horizon, by direction from true north", elevations()),
+            howTheHorizonWasRead(),
             FieldGroup.of(
                     "What stands there",
                     lines("objects", "Objects", "Height, distance, whether it grows or may be cut; or “none”.")));
 
-    static final List<FieldGroup> DAY_ONE =
-            List.of(FieldGroup.of("Height of the horizon on day one, by direction from true north", elevations()));
+    static final List<FieldGroup> DAY_ONE = List.of(
+            FieldGroup.of("Height of the horizon on day one, by direction from true north", elevations()),
+            howTheHorizonWasRead());
 
     static final List<FieldGroup> ACCESS = List.of(FieldGroup.of(
             "Way to the site",

@@ -246,6 +246,16 @@ class SurveyPagesTest {
     }
 
     @Test
+    void aReadingSaysWithWhichInstrumentAndWhenItWasTaken() throws Exception {
+        Map<String, String> typed = new HashMap<>(SurveyFixture.Readings.service());
+        typed.putAll(Map.of("volts_with", "multimeter, category IV, May 2026", "volts_at", "Mar 1, 10:20 am, running"));
+        save("service", 0, typed);
+        assertThat(page("/service").getElementById("volts_at").val()).isEqualTo("Mar 1, 10:20 am, running");
+        save("shade", 0, Map.of("h_60", "12", "horizon_with", "clinometer"));
+        assertThat(page("/shade").getElementById("horizon_with").val()).isEqualTo("clinometer");
+    }
+
+    @Test
     void theLastChangeIsTakenBackForADay() throws Exception {
         save("access", 0, Map.of("lane", "gravel", "overhead", "none"));
         clock.pass(java.time.Duration.ofMinutes(1));
