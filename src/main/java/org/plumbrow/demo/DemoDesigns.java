@@ -9,15 +9,20 @@ import java.util.stream.Collectors;
 import org.plumbrow.demo.DemoCast.Cast;
 import org.plumbrow.demo.DemoProjects.Told;
 import org.plumbrow.design.draft.DesignBeginning;
+import org.plumbrow.design.draft.DesignEditing;
 import org.plumbrow.design.draft.Designs;
 import org.plumbrow.design.draft.Revisions;
+import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.Part;
 import org.plumbrow.project.Stage;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Component;
 
-/** Designs of some projects, drawn through the pages' own services and frozen once; the others were drawn on paper. */
+/**
+ * Designs of some projects, drawn through the pages' own services: frozen once where the story goes on to the design, else a
+ * draft begun after the survey. The others were drawn on paper.
+ */
 @Component
 @WithDemo
 class DemoDesigns implements DemoChapter {
@@ -26,13 +31,15 @@ class DemoDesigns implements DemoChapter {
     private static final List<Part> PROPOSED = List.of(Part.STRINGS, Part.RUNS, Part.DEVICES, Part.LABELS);
 
     private final DesignBeginning beginning;
+    private final DesignEditing editing;
     private final Designs designs;
     private final Revisions revisions;
     private final Access access;
     private final Map<String, List<SeedRow>> parts;
 
-    DemoDesigns(DesignBeginning beginning, Designs designs, Revisions revisions, Access access) {
+    DemoDesigns(DesignBeginning beginning, DesignEditing editing, Designs designs, Revisions revisions, Access access) {
         this.beginning = beginning;
+        this.editing = editing;
         this.designs = designs;
         this.revisions = revisions;
         this.access = access;
@@ -41,11 +48,15 @@ class DemoDesigns implements DemoChapter {
 
     @Override
     public void before(Stage stage, Told told, Cast cast, Story story, LocalDate passed) {
-        if (stage == Stage.DESIGNED && parts.containsKey(told.key())) {
+        boolean draft = told.row().maybe("designed_days_ago").isEmpty();
+        if (stage == (draft ? Stage.SURVEYED : Stage.DESIGNED) && parts.containsKey(told.key())) {
             StoryClock.at(
                     story.during(passed, 0),
                     () -> access.as(cast.visitor(DESIGNER), () -> {
                         draw(told);
+                        if (!draft) {
+                            freeze(told);
+                        }
                         return told;
                     }));
         }
@@ -54,9 +65,29 @@ class DemoDesigns implements DemoChapter {
     private void draw(Told told) {
         beginning.begin(told.id(), null);
         for (SeedRow row : parts.getOrDefault(told.key(), List.of())) {
-            must(beginning.fill(told.id(), Part.valueOf(row.text("part")), values(row)));
+            Part part = Part.valueOf(row.text("part"));
+            if (part != Part.PLAN) {
+                must(beginning.fill(told.id(), part, values(row)));
+            }
         }
         PROPOSED.forEach(part -> must(beginning.keepProposal(told.id(), part)));
+        List<Cells> plan = plan(told);
+        if (!plan.isEmpty()) {
+            must(editing.keep(told.id(), Part.PLAN, -1, plan));
+        }
+    }
+
+    /** Each row is a thing of its own; its points stand apart by slashes. */
+    private List<Cells> plan(Told told) {
+        return parts.getOrDefault(told.key(), List.of()).stream()
+                .filter(row -> row.text("part").equals(Part.PLAN.name()))
+                .map(DemoDesigns::values)
+                .map(values ->
+                        new Cells(values).with("points", values.get("points").replace(" / ", "; ")))
+                .toList();
+    }
+
+    private void freeze(Told told) {
         long seen = designs.draft(told.id()).facts().version();
         must(revisions.freeze(told.id(), seen, "First issue."));
     }

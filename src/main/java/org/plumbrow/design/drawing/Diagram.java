@@ -57,7 +57,7 @@ final class Diagram {
                         Say.figure(type.powerKwAc()) + " kW, " + Say.figure(type.acA()) + " A",
                         Say.figure(type.acV()) + " V, " + (type.phases() == 3 ? "three phases" : "single phase"),
                         inverter.place()),
-                Columns.INVERTER_WIDTH - 12);
+                Columns.INVERTER_WIDTH - 20);
     }
 
     private Label label(Node node) {
@@ -66,7 +66,7 @@ final class Diagram {
             return new Label(node.mark(), List.of(), columns.labelWidth());
         }
         return new Label(
-                device.mark() + " " + device.name(),
+                Say.named(device),
                 List.of(
                         Say.rating(device),
                         device.interruptingKa() == null ? "" : "interrupts " + Say.of(device.interruptingKa(), "kA"),

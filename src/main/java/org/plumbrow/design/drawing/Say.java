@@ -87,6 +87,11 @@ final class Say {
         };
     }
 
+    /** "D1 AC disconnect"; the name alone where it begins with the mark. */
+    static String named(Device device) {
+        return device.name().startsWith(device.mark()) ? device.name() : device.mark() + " " + device.name();
+    }
+
     static String rating(Device device) {
         return figure(device.ratedA()) + " A, " + figure(device.ratedV()) + " V";
     }

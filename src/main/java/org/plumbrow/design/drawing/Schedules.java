@@ -55,8 +55,10 @@ final class Schedules {
             return "";
         }
         String what = device.utilityDisconnect() ? "utility disconnect, " : "";
-        return what + Say.of(device.toMeterFt(), "ft") + " to the meter"
-                + (device.utilityLetter() ? ", utility agrees in writing" : "");
+        String far = device.toMeterFt() == null
+                ? "distance to the meter not known"
+                : Say.of(device.toMeterFt(), "ft") + " to the meter";
+        return what + far + (device.utilityLetter() ? ", utility agrees in writing" : "");
     }
 
     private static List<String> combiner(Combiner combiner) {

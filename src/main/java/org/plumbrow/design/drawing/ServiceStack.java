@@ -97,9 +97,7 @@ final class ServiceStack {
     }
 
     private List<String> devices(DeviceKind kind) {
-        return tree.serviceDevices(kind).stream()
-                .map(device -> device.mark() + " " + device.name())
-                .toList();
+        return tree.serviceDevices(kind).stream().map(Say::named).toList();
     }
 
     private Label main() {

@@ -84,7 +84,7 @@ final class Sources {
     void draw(Canvas canvas, PlacedInverter inverter, double y) {
         List<Circuits.Group> groups = circuits.groups(inverter.mark());
         List<Double> lines = lines(groups, y - middle(inverter));
-        double turn = columns.inverter() - 40;
+        double turn = columns.inverter() - Columns.INVERTER_WIDTH / 2 + 6;
         Map<String, Double> combiners = new LinkedHashMap<>();
         for (int i = 0; i < groups.size(); i++) {
             group(canvas, groups.get(i), lines.get(i), y, turn, combiners);
