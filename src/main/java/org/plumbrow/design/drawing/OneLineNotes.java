@@ -82,13 +82,14 @@ final class OneLineNotes {
     }
 
     private static String service(ServicePoint service) {
-        return "Service: %s; highest voltage read %s; bus %s, main %s, service conductors %s."
+        return "Service: %s; highest voltage read %s; bus %s, main %s, service conductors %s. The utility wants its disconnect within %s of the meter."
                 .formatted(
                         service.type() == null ? Say.UNKNOWN : service.type().words(),
                         Say.of(service.highestV(), "V"),
                         Say.of(service.busA(), "A"),
                         Say.of(service.mainA(), "A"),
-                        Say.of(service.conductorA(), "A"));
+                        Say.of(service.conductorA(), "A"),
+                        service.disconnectAtMostFt() + " ft");
     }
 
     private static String shortCircuit(ServicePoint service) {
