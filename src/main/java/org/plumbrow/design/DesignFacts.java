@@ -201,12 +201,13 @@ public record DesignFacts(
      * @param from mark of what it comes from (string, combiner, inverter, device)
      * @param to mark of where it goes, "POI" for the point of interconnection
      * @param size of each current-carrying conductor, "10", "2/0", "250"
-     * @param conductors current-carrying ones in this run
+     * @param conductors current-carrying ones in this run, of one set
      * @param groundSize of the equipment ground
      * @param ambientC of the hottest part of the way; null: the design's high
      * @param coverIn of earth over it where it is buried; null above ground
      * @param under what it lies under where buried: field, driveway, building
      * @param terminalC 60, 75 or 90: marking of the terminals
+     * @param parallel sets side by side, each in its own raceway; null for one
      */
     public record Run(
             String mark,
@@ -226,10 +227,43 @@ public record DesignFacts(
             @Nullable Double coverIn,
             @Nullable String under,
             int terminalC,
-            List<String> crossings) {
+            List<String> crossings,
+            @Nullable Integer parallel) {
 
         public Run {
             crossings = List.copyOf(crossings);
+        }
+
+        public int sets() {
+            return parallel == null ? 1 : parallel;
+        }
+
+        /** The same way with other conductors. */
+        public Run laidAs(
+                String otherSize,
+                @Nullable Integer sets,
+                @Nullable String otherGround,
+                @Nullable String otherRacewaySize) {
+            return new Run(
+                    mark,
+                    flow,
+                    from,
+                    to,
+                    lengthFt,
+                    otherSize,
+                    material,
+                    insulation,
+                    conductors,
+                    otherGround,
+                    groundMaterial,
+                    raceway,
+                    otherRacewaySize,
+                    ambientC,
+                    coverIn,
+                    under,
+                    terminalC,
+                    crossings,
+                    sets);
         }
     }
 
@@ -353,12 +387,22 @@ public record DesignFacts(
 
     /** The same with other runs: for a try. */
     public DesignFacts with(List<Run> others) {
+        return copy(revision, sheet, others);
+    }
+
+    /** The same under the letter of a revision, with who checked it. */
+    public DesignFacts frozenAs(String letter, Sheet frozen) {
+        return copy(letter, frozen, runs);
+    }
+
+    /** Field by field, here only. */
+    private DesignFacts copy(@Nullable String letter, Sheet other, List<Run> others) {
         return new DesignFacts(
                 projectId,
                 branchId,
                 version,
-                revision,
-                sheet,
+                letter,
+                other,
                 codeEdition,
                 designLowC,
                 designHighC,
@@ -369,32 +413,6 @@ public record DesignFacts(
                 strings,
                 combiners,
                 others,
-                devices,
-                connection,
-                generator,
-                racking,
-                labels,
-                places);
-    }
-
-    /** The same under the letter of a revision, with who checked it. */
-    public DesignFacts frozenAs(String letter, Sheet frozen) {
-        return new DesignFacts(
-                projectId,
-                branchId,
-                version,
-                letter,
-                frozen,
-                codeEdition,
-                designLowC,
-                designHighC,
-                temperatureSource,
-                service,
-                arrays,
-                inverters,
-                strings,
-                combiners,
-                runs,
                 devices,
                 connection,
                 generator,

@@ -11,12 +11,13 @@ import org.jspecify.annotations.Nullable;
  * @param operatingA the current that counts for the drop
  * @param volts that it begins with: of the string at Vmp, or line to line
  * @param deviceA of the overcurrent device that protects it; null when the source itself limits the current
- * @param conductors that carry current in the raceway
+ * @param conductors that carry current in the raceway, of one set
  * @param ground null where none was said
  * @param raceway what it lies in
  * @param racewaySize null where none was said
  * @param nipple at most 24 in long
  * @param coverIn null above ground
+ * @param sets of conductors side by side, each in a raceway of its own, that share the current
  */
 public record ConductorCase(
         String name,
@@ -38,7 +39,14 @@ public record ConductorCase(
         @Nullable String racewaySize,
         boolean nipple,
         @Nullable Double coverIn,
-        BurialCover location) {
+        BurialCover location,
+        int sets) {
+
+    public ConductorCase {
+        if (sets < 1) {
+            throw new IllegalArgumentException(sets + " sets of conductors");
+        }
+    }
 
     /** What the terminals count for. */
     public double designA() {
@@ -52,8 +60,8 @@ public record ConductorCase(
     /** At its operating current, power factor 1. @throws IllegalArgumentException when it is not in the tables */
     public VoltageDrop.Result drop() {
         return isDc()
-                ? VoltageDrop.dc(size, material, lengthFt, operatingA, volts)
-                : VoltageDrop.ac(phases, size, material, raceway, lengthFt, operatingA, volts, 1);
+                ? VoltageDrop.dc(size, material, lengthFt, operatingA / sets, volts)
+                : VoltageDrop.ac(phases, size, material, raceway, lengthFt, operatingA / sets, volts, 1);
     }
 
     /** Whether the tables know a conductor of that size and material. */
@@ -64,15 +72,19 @@ public record ConductorCase(
     }
 
     public ConductorCase with(ConductorSize other) {
-        return copy(deviceA, other);
+        return copy(deviceA, other, sets);
     }
 
     /** The same run behind another device, or none. */
     public ConductorCase protectedBy(@Nullable Double otherA) {
-        return copy(otherA, size);
+        return copy(otherA, size, sets);
     }
 
-    private ConductorCase copy(@Nullable Double otherA, ConductorSize other) {
+    public ConductorCase inSets(int others) {
+        return copy(deviceA, size, others);
+    }
+
+    private ConductorCase copy(@Nullable Double otherA, ConductorSize other, int others) {
         return new ConductorCase(
                 name,
                 phases,
@@ -93,6 +105,7 @@ public record ConductorCase(
                 racewaySize,
                 nipple,
                 coverIn,
-                location);
+                location,
+                others);
     }
 }

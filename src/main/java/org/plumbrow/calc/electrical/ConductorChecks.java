@@ -64,16 +64,34 @@ public final class ConductorChecks {
                     run.name() + ": ampacity", "NEC Table 310.16", Verdict.FAIL, none, "Choose a larger size."));
         }
         List<Check> checks = new ArrayList<>();
-        checks.add(terminals(run, column.getAsDouble()));
-        checks.add(conditionsOfUse(run, ninety.getAsDouble()));
-        device(
-                        run,
-                        Math.min(
-                                column.getAsDouble(),
-                                Ampacity.conditionsOfUse(ninety.getAsDouble(), run.ambientC(), run.conductors())))
+        double columnA = run.sets() * column.getAsDouble();
+        double ninetyA = run.sets() * ninety.getAsDouble();
+        checks.add(terminals(run, columnA));
+        checks.add(conditionsOfUse(run, ninetyA));
+        device(run, Math.min(columnA, Ampacity.conditionsOfUse(ninetyA, run.ambientC(), run.conductors())))
                 .ifPresent(checks::add);
+        sideBySide(run).ifPresent(checks::add);
         smallConductor(run).ifPresent(checks::add);
         return checks;
+    }
+
+    /** Conductors side by side are 1/0 or larger; alike in length, material and size they share the current alike. */
+    private static Optional<Check> sideBySide(ConductorCase run) {
+        if (run.sets() == 1) {
+            return Optional.empty();
+        }
+        ConductorSize least = ConductorSize.AWG_1_0;
+        return Optional.of(Check.atLeast(
+                run.name() + ": sets side by side",
+                "NEC 310.10(G)",
+                run.size().circularMils(),
+                least.circularMils(),
+                "cmil",
+                List.of(
+                        Input.of("sets", run.sets(), "sets"),
+                        new Input("conductor", run.size().words()),
+                        new Input("least side by side", least.words())),
+                "Use at least " + least.words() + " in each set, or fewer sets."));
     }
 
     private static Check terminals(ConductorCase run, double columnA) {
@@ -87,19 +105,22 @@ public final class ConductorChecks {
                         new Input(
                                 "conductor",
                                 run.size().words() + " " + run.material().words()),
+                        Input.of("sets side by side", run.sets(), "sets"),
                         Input.of("column of the terminals", run.terminals().celsius(), "°C"),
                         Input.of("current without the quarter", run.maximumA(), "A"),
                         Input.of("with a quarter for continuous use", run.designA(), "A")),
                 smallestByTerminals(run)
                         .map(size -> "Use at least " + size.words() + ".")
-                        .orElse("No single conductor of the tables carries it: an engineer draws parallel ones, "
-                                + "or divide the run."));
+                        .orElse(
+                                "No conductor of the tables carries it: lay more sets side by side, or divide the run."));
     }
 
     private static Optional<ConductorSize> smallestByTerminals(ConductorCase run) {
         return sizes(run)
                 .map(ConductorCase::size)
-                .filter(size -> size.ampacity(run.material(), run.terminals()).orElse(0) >= run.designA() - 1e-9)
+                .filter(size -> run.sets()
+                                * size.ampacity(run.material(), run.terminals()).orElse(0)
+                        >= run.designA() - 1e-9)
                 .findFirst();
     }
 
@@ -184,12 +205,12 @@ public final class ConductorChecks {
                 smallest(run)
                         .map(size -> size.words() + " keeps it within the limit.")
                         .orElse(
-                                "No size of the table keeps it within the limit: shorten the run or raise the voltage."));
+                                "No size of the table keeps it within the limit: lay more sets, shorten the run or raise the voltage."));
     }
 
     /**
      * The smallest equipment ground of a run. Alternating current: enlarged with the phases (NEC 250.122(B)), never larger
-     * than they are (250.122(A)). Direct current of the array: an assumed device where there is none, and no enlargement
+     * than they are (250.122(A)); beside several sets each raceway has a whole one (250.122(F)). Direct current of the array: an assumed device where there is none, and no enlargement
      * (690.45).
      *
      * @return empty above 1200 A, where the table ends
@@ -201,7 +222,8 @@ public final class ConductorChecks {
         }
         ConductorSize needed = smallestForCurrent(run).orElse(run.size());
         return least.flatMap(ground -> EquipmentGround.enlarged(ground, needed, run.size()))
-                .map(ground -> run.groundMaterial() == run.material()
+                .map(ground -> run.sets() == 1
+                                && run.groundMaterial() == run.material()
                                 && ground.circularMils() > run.size().circularMils()
                         ? run.size()
                         : ground);

@@ -193,7 +193,8 @@ public final class Cases {
                 run.racewaySize(),
                 false,
                 run.coverIn(),
-                cover(run));
+                cover(run),
+                run.sets());
     }
 
     private static BurialCover cover(Run run) {

@@ -15,6 +15,7 @@ final class EditionClauses {
     /** As numbered since 2020, and before. The longer ones come first. */
     private static final List<Map.Entry<String, String>> BEFORE_2020 = List.of(
             Map.entry("310.15(B)(1), 310.15(C)(1)", "Tables 310.15(B)(2)(a), 310.15(B)(3)(a)"),
+            Map.entry("310.10(G)", "310.10(H)"),
             Map.entry("Table 310.16", "Table 310.15(B)(16)"),
             Map.entry("705.11(B)", "705.12(A)"),
             Map.entry("705.11(C)", "705.12(A), 705.31"),

@@ -1,18 +1,17 @@
 package org.plumbrow.design.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.plumbrow.calc.electrical.Check;
 import org.plumbrow.calc.electrical.Check.Input;
-import org.plumbrow.calc.electrical.ConductorCase;
 import org.plumbrow.calc.electrical.ConductorChecks;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.VoltageDrop;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvString;
 import org.plumbrow.design.DesignFacts.Run;
 
 /** Every run of conductors, and the ways that several of them make together. */
@@ -37,8 +36,7 @@ final class RunChecks {
                                     + " is no string, combiner or inverter with a way here")))));
             unknownCover(run).ifPresent(checks::add);
         }
-        wholeWayAc(design).ifPresent(checks::add);
-        wholeWayDc(design).ifPresent(checks::add);
+        checks.addAll(wholeWays(design));
         return checks;
     }
 
@@ -54,71 +52,29 @@ final class RunChecks {
                 : Optional.empty();
     }
 
-    /** Of the inverter farthest away, where its way has more than one run: each may pass while the whole does not. */
-    private static Optional<Check> wholeWayAc(DesignFacts design) {
-        Ways.Way worst = null;
-        PlacedInverter farthest = null;
-        for (PlacedInverter inverter : design.inverters()) {
-            Ways.Way way = Ways.toService(design, inverter.mark()).orElse(null);
-            if (way != null && (worst == null || way.volts() > worst.volts())) {
-                worst = way;
-                farthest = inverter;
-            }
-        }
-        return worst == null || worst.runs().size() < 2
-                ? Optional.empty()
-                : Optional.of(whole(
-                        farthest.mark() + " to the service: voltage rise",
-                        worst,
-                        farthest.type().acV()));
+    /** The worst whole way of those with alternating and of those with direct current. */
+    private static List<Check> wholeWays(DesignFacts design) {
+        List<Ways.Whole> ways = Ways.whole(design);
+        return Stream.of(Flow.AC, Flow.DC_STRING)
+                .flatMap(flow -> ways.stream()
+                        .filter(whole -> whole.flow() == flow)
+                        .max(Comparator.comparingDouble(Ways.Whole::percent))
+                        .stream())
+                .map(RunChecks::check)
+                .toList();
     }
 
-    /** Of the string that loses most on its own run and its combiner's together. */
-    private static Optional<Check> wholeWayDc(DesignFacts design) {
-        Check worst = null;
-        for (PvString string : design.strings()) {
-            Optional<Check> check = fromString(design, string);
-            if (check.isPresent() && (worst == null || check.get().value() > worst.value())) {
-                worst = check.get();
-            }
-        }
-        return Optional.ofNullable(worst);
-    }
-
-    private static Optional<Check> fromString(DesignFacts design, PvString string) {
-        Optional<Run> own = run(design, Flow.DC_STRING, string.mark());
-        Optional<Run> shared =
-                string.combiner() == null ? Optional.empty() : run(design, Flow.DC_COMBINED, string.combiner());
-        Optional<ConductorCase> first = own.flatMap(run -> Ways.known(design, run));
-        Optional<ConductorCase> then = shared.flatMap(run -> Ways.known(design, run));
-        if (first.isEmpty() || then.isEmpty()) {
-            return Optional.empty();
-        }
-        double volts = first.get().drop().volts() + then.get().drop().volts();
-        Ways.Way way = new Ways.Way(List.of(own.get().mark(), shared.get().mark()), volts);
-        return Optional.of(whole(
-                "String " + string.mark() + " to its inverter: voltage drop",
-                way,
-                first.get().volts()));
-    }
-
-    private static Optional<Run> run(DesignFacts design, Flow flow, String from) {
-        return design.runs().stream()
-                .filter(run -> run.flow() == flow && run.from().equals(from))
-                .findFirst();
-    }
-
-    private static Check whole(String subject, Ways.Way way, double ofVolts) {
+    private static Check check(Ways.Whole whole) {
         return Check.atMost(
-                subject,
+                whole.subject(),
                 HOUSE,
-                100 * way.volts() / ofVolts,
+                whole.percent(),
                 VoltageDrop.MOST_PERCENT,
                 "%",
                 List.of(
-                        new Input("runs", String.join(", ", way.runs())),
-                        Input.of("lost on all of them", way.volts(), "V"),
-                        Input.of("of", ofVolts, "V")),
+                        new Input("runs", String.join(", ", whole.way().runs())),
+                        Input.of("lost on all of them", whole.way().volts(), "V"),
+                        Input.of("of", whole.ofVolts(), "V")),
                 "Make the run that loses most thicker or shorter.");
     }
 }

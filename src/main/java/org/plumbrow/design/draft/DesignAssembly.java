@@ -194,7 +194,8 @@ final class DesignAssembly {
                 row.number("coverIn"),
                 row.orNull("under"),
                 row.whole("terminalC", 75),
-                words(row.text("crossings")));
+                words(row.text("crossings")),
+                row.whole("sets"));
     }
 
     private static List<String> words(String between) {

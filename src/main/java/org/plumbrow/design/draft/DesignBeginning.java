@@ -55,6 +55,10 @@ public class DesignBeginning {
     /** Keeps what is proposed for a part, as a designer does who finds nothing to change in it. */
     public Optional<Refusal> keepProposal(UUID projectId, Part part) {
         Designs.Draft draft = designs.draft(projectId);
-        return editing.keep(projectId, part, draft.kept(part).version(), new Proposer(draft.facts()).of(part));
+        return editing.keep(
+                projectId,
+                part,
+                draft.kept(part).version(),
+                new Proposer(draft.facts(), surveys.factsUnchecked(projectId)).of(part));
     }
 }

@@ -157,7 +157,9 @@ class DesignViews {
 
     /** What a proposal would write into a part, from what is kept. */
     List<Cells> proposed(Designs.Draft draft, Part part) {
-        return new Proposer(draft.facts()).of(part);
+        return new Proposer(
+                        draft.facts(), surveys.factsUnchecked(draft.project().id()))
+                .of(part);
     }
 
     /** Choices with an empty one first, for fields that need not be said. */

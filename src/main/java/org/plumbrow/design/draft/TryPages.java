@@ -129,7 +129,7 @@ class TryPages {
                 .with(Part.ARRAYS, replaced(draft.kept(Part.ARRAYS).rows(), "module", module))
                 .with(Part.INVERTERS, replaced(draft.kept(Part.INVERTERS).rows(), "type", inverter));
         DesignFacts other = designs.facts(draft.project(), parts);
-        return designs.facts(draft.project(), parts.with(Part.STRINGS, new Proposer(other).of(Part.STRINGS)));
+        return designs.facts(draft.project(), parts.with(Part.STRINGS, new ProposedStrings(other).rows()));
     }
 
     private static List<Cells> replaced(List<Cells> rows, String field, String value) {

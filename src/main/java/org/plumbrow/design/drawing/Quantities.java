@@ -97,14 +97,14 @@ public record Quantities(List<Line> lines) {
     private static void run(Count count, Run run, long times) {
         String wire = Say.size(run.size()) + " " + run.material().words() + ", "
                 + run.insulation().words();
-        double feet = times * run.lengthFt() * SPARE;
+        double feet = times * run.sets() * run.lengthFt() * SPARE;
         count.add("Conductors", wire, run.conductors() * feet, Unit.FT, "");
         if (run.groundSize() != null) {
             ConductorMaterial ground = run.groundMaterial() == null ? run.material() : run.groundMaterial();
             count.add("Grounding", Say.size(run.groundSize()) + " " + ground.words(), feet, Unit.FT, "");
         }
         if (run.raceway().isConduit()) {
-            count.add("Conduit", Say.raceway(run), run.lengthFt() * SPARE, Unit.FT, "");
+            count.add("Conduit", Say.raceway(run), run.sets() * run.lengthFt() * SPARE, Unit.FT, "");
         }
     }
 

@@ -56,8 +56,9 @@ final class Say {
 
     /** "3 × 2/0 AWG Al XHHW-2". */
     static String conductors(Run run) {
-        return "%d × %s %s %s"
+        return "%s%d × %s %s %s"
                 .formatted(
+                        run.sets() == 1 ? "" : run.sets() + " sets of ",
                         run.conductors(),
                         size(run.size()),
                         run.material().symbol(),

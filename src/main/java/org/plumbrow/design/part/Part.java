@@ -102,10 +102,14 @@ public enum Part {
             oneOf("from", "From", "marks").must(),
             oneOf("to", "To", "marks").must(),
             figure("lengthFt", "Length one way", 1, 5000, "ft").must(),
+            text("lengthFrom", "The length is", "as surveyed; measured on the plan; usual, not measured"),
             choice("size", "Size", Choices.sizes()).must(),
             choice("material", "Material", Choices.materials()).must(),
             choice("insulation", "Insulation", Choices.insulations()).must(),
-            count("conductors", "Conductors that carry current", 1, 60, "").must(),
+            count("conductors", "Conductors that carry current", 1, 60, "")
+                    .saying("in one set")
+                    .must(),
+            count("sets", "Sets side by side", 1, 12, "").saying("each in its own raceway, of at least 1/0"),
             choice("groundSize", "Equipment ground", Choices.sizes()),
             choice("groundMaterial", "Material of the ground", Choices.materials()),
             choice("raceway", "Lies in", Choices.raceways()).must(),

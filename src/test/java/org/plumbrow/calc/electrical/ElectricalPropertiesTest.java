@@ -157,7 +157,8 @@ class ElectricalPropertiesTest {
                 "2",
                 false,
                 18.0,
-                BurialCover.UNDER_STREETS_AND_DRIVEWAYS);
+                BurialCover.UNDER_STREETS_AND_DRIVEWAYS,
+                1);
         assertThat(ConductorChecks.of(thin))
                 .filteredOn(check -> check.verdict() == Verdict.FAIL)
                 .extracting(Check::sentence, Check::remedy)
@@ -172,6 +173,64 @@ class ElectricalPropertiesTest {
         assertThat(ConductorChecks.of(thick))
                 .as("the ground grows with the phases")
                 .anyMatch(check -> check.subject().contains("ground") && check.verdict() == Verdict.FAIL);
+    }
+
+    /**
+     * By hand, no published example at hand: 3/0 copper carries 200 A at 75 °C and 225 A at 90 °C (Table 310.16), two sets
+     * 400 and 450 A; 320 A with a quarter are 400 A. Chapter 9 gives 3/0 copper 0.077 ohms a 1000 ft in PVC:
+     * √3 × 0.3 × 0.077 × 160 A = 6.402 V, 1.334 % of 480 V. Table 250.122: 3 AWG copper beside 400 A, in each raceway.
+     */
+    @Test
+    void twoSetsShareTheCurrentAndAreNotThin() {
+        ConductorCase one = sets("3/0", 1);
+        assertThat(ConductorChecks.of(one)).anyMatch(check -> check.verdict() == Verdict.FAIL);
+        ConductorCase two = one.inSets(2);
+        assertThat(ConductorChecks.of(two)).allMatch(check -> check.verdict() == Verdict.PASS);
+        assertThat(value(two, "terminals")).isEqualTo(400);
+        assertThat(value(two, "in its heat and company")).isEqualTo(450);
+        assertThat(value(two, "voltage rise")).isCloseTo(1.334, org.assertj.core.api.Assertions.within(0.001));
+        assertThat(ConductorChecks.leastGround(two)).contains(ConductorSize.AWG_3);
+        assertThat(two.drop().volts()).isCloseTo(one.drop().volts() / 2, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(ConductorChecks.of(sets("1", 4)))
+                .filteredOn(check -> check.verdict() == Verdict.FAIL)
+                .extracting(Check::remedy)
+                .containsExactly("Use at least 1/0 AWG in each set, or fewer sets.");
+        assertThat(ConductorChecks.smallest(sets("10", 2))).contains(ConductorSize.AWG_3_0);
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> one.inSets(0))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static double value(ConductorCase run, String what) {
+        return ConductorChecks.of(run).stream()
+                .filter(check -> check.subject().endsWith(": " + what))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    private static ConductorCase sets(String size, int sets) {
+        return new ConductorCase(
+                "R1",
+                3,
+                320,
+                320,
+                480,
+                300,
+                400.0,
+                ConductorSize.of(size).orElseThrow(),
+                ConductorMaterial.COPPER,
+                Insulation.THWN_2,
+                TemperatureRating.C75,
+                30,
+                3,
+                ConductorSize.AWG_3,
+                ConductorMaterial.COPPER,
+                Raceway.PVC_40,
+                "2",
+                false,
+                24.0,
+                BurialCover.ELSEWHERE,
+                sets);
     }
 
     @Test

@@ -151,7 +151,8 @@ class WorkedExamplesTest {
                 "1",
                 false,
                 null,
-                BurialCover.ELSEWHERE);
+                BurialCover.ELSEWHERE,
+                1);
     }
 
     private static ConductorCase feeder(double maximumA, ConductorSize size, ConductorMaterial material) {
@@ -175,7 +176,8 @@ class WorkedExamplesTest {
                 "2",
                 false,
                 null,
-                BurialCover.ELSEWHERE);
+                BurialCover.ELSEWHERE,
+                1);
     }
 
     private static int worst(ConductorCase run) {

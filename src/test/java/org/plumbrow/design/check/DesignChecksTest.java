@@ -199,7 +199,7 @@ class DesignChecksTest {
     }
 
     @Test
-    void moreThanASingleConductorCarriesIsAnEngineersWork() {
+    void whatNoSingleConductorCarriesLiesInSets() {
         design.run("R4", run -> ExampleDesign.acRun("R4", "P1", "D1", 300, "1", ConductorMaterial.ALUMINUM, "2"));
         assertThat(one("R4, P1 to D1: terminals").remedy()).isEqualTo("Use at least 2/0 AWG.");
         for (int number = 3; number <= 9; number++) {
@@ -207,7 +207,16 @@ class DesignChecksTest {
             design.runs.add(
                     ExampleDesign.acRun("R1" + number, "INV " + number, "P1", 20, "6", ConductorMaterial.COPPER, "8"));
         }
-        assertThat(one("R4, P1 to D1: terminals").remedy()).contains("parallel");
+        assertThat(one("R4, P1 to D1: terminals").remedy())
+                .isEqualTo("No conductor of the tables carries it: lay more sets side by side, or divide the run.");
+        design.run("R4", run -> run.laidAs("600", 2, "4/0", null));
+        assertThat(verdict("R4, P1 to D1: terminals")).isEqualTo(PASS);
+        assertThat(verdict("R4, P1 to D1: sets side by side")).isEqualTo(PASS);
+        design.run("R4", run -> run.laidAs("1", 12, "2", null));
+        assertThat(one("R4, P1 to D1: sets side by side").remedy())
+                .isEqualTo("Use at least 1/0 AWG in each set, or fewer sets.");
+        design.edition = CodeEdition.NEC_2017;
+        assertThat(one("R4, P1 to D1: sets side by side").clause()).isEqualTo("NEC 2017 310.10(H)");
     }
 
     @Test
@@ -287,7 +296,8 @@ class DesignChecksTest {
                 coverIn,
                 under,
                 run.terminalC(),
-                run.crossings());
+                run.crossings(),
+                null);
     }
 
     @Test

@@ -142,7 +142,8 @@ final class ExampleDesign {
                 null,
                 null,
                 75,
-                List.of());
+                List.of(),
+                null);
     }
 
     static Run dcRun(String mark, String from, String to, double feet, String size) {
@@ -164,7 +165,8 @@ final class ExampleDesign {
                 null,
                 null,
                 90,
-                List.of());
+                List.of(),
+                null);
     }
 
     static Device device(

@@ -1,5 +1,6 @@
 package org.plumbrow.design.draft;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -9,6 +10,7 @@ import org.plumbrow.design.equipment.Catalogue;
 import org.plumbrow.design.equipment.EquipmentKind;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.Part;
+import org.plumbrow.survey.Surveys;
 import org.springframework.stereotype.Component;
 
 /** Designs for tests, drawn through the services. */
@@ -19,12 +21,14 @@ public class DesignFixture {
     private final Catalogue catalogue;
     private final DesignEditing editing;
     private final Designs designs;
+    private final Surveys surveys;
 
-    DesignFixture(TestWorld world, Catalogue catalogue, DesignEditing editing, Designs designs) {
+    DesignFixture(TestWorld world, Catalogue catalogue, DesignEditing editing, Designs designs, Surveys surveys) {
         this.world = world;
         this.catalogue = catalogue;
         this.editing = editing;
         this.designs = designs;
+        this.surveys = surveys;
     }
 
     UUID module(TestBranch branch, String name) {
@@ -129,6 +133,21 @@ public class DesignFixture {
                 List.of(Cells.of("kind", "BREAKER_AT_FAR_END", "breakerA", 125, "dwelling", "no", "generator", "no")));
     }
 
+    /** The same at 208 V, where the currents are more than twice as large. */
+    static Map<Part, List<Cells>> groundMountOfLowVoltage() {
+        Map<Part, List<Cells>> parts = new HashMap<>(groundMount());
+        parts.replaceAll((part, rows) -> switch (part) {
+            case SITE -> List.of(rows.get(0).with("service", "WYE_208_120").with("highestV", 211));
+            case INVERTERS ->
+                rows.stream()
+                        .map(row -> row.with("type", "Inverter 25 kW, 208 V"))
+                        .toList();
+            case CONNECTION -> List.of(rows.get(0).with("breakerA", 300));
+            default -> rows;
+        });
+        return parts;
+    }
+
     private static Cells inverter(int number) {
         return Cells.of("mark", "INV " + number, "type", "Inverter 25 kW, 480 V", "array", "A1", "place", "north end");
     }
@@ -139,7 +158,11 @@ public class DesignFixture {
             editing.begin(project, null, parts);
             for (Part part : List.of(Part.STRINGS, Part.RUNS, Part.DEVICES, Part.LABELS)) {
                 Designs.Draft draft = designs.draft(project);
-                editing.keep(project, part, draft.kept(part).version(), new Proposer(draft.facts()).of(part));
+                editing.keep(
+                        project,
+                        part,
+                        draft.kept(part).version(),
+                        new Proposer(draft.facts(), surveys.factsUnchecked(project)).of(part));
             }
             return designs.draft(project);
         });

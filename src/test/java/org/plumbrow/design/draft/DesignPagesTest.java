@@ -20,6 +20,7 @@ import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Stage;
 import org.plumbrow.project.gate.Finding;
 import org.plumbrow.project.gate.Gates;
+import org.plumbrow.survey.SurveyBook;
 import org.plumbrow.web.EditedMeanwhile;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -52,6 +53,9 @@ class DesignPagesTest {
 
     @Autowired
     Gates gates;
+
+    @Autowired
+    SurveyBook surveys;
 
     private TestBranch branch;
     private UUID project;
@@ -135,6 +139,71 @@ class DesignPagesTest {
                 .contains("group,what,amount,unit,lead_time_working_days")
                 .contains("180,modules,5 to 60");
         assertThat(get("/design/drawings/quantities")).hasStatus(200);
+    }
+
+    @Test
+    void aProposalTakesLengthsFromTheSurveyAndSaysWhichAreOnlyUsual() {
+        Designs.Draft usual = fixture.drawn(branch, project, DesignFixture.groundMount());
+        assertThat(usual.kept(Part.RUNS).rows())
+                .extracting(row -> row.text("lengthFt"), row -> row.text("lengthFrom"))
+                .startsWith(org.assertj.core.groups.Tuple.tuple("100", "usual, not measured"))
+                .endsWith(org.assertj.core.groups.Tuple.tuple("200", "usual, not measured"));
+        assertThat(usual.kept(Part.DEVICES).rows()).allMatch(row -> row.isEmpty("toMeterFt"));
+        world.as(branch.projectManager(), () -> {
+            surveys.fill(
+                    project,
+                    "service",
+                    Map.of("array_to_inverter_ft", "41", "inverter_to_poi_ft", "345", "disconnect_to_meter_ft", "7"));
+            surveys.fill(
+                    project,
+                    "routes",
+                    Map.of(
+                            "route.1.kind", "TRENCH",
+                            "route.1.length_ft", "330",
+                            "route.1.cover_in", "30",
+                            "route.1.crosses", "farm lane"));
+        });
+        assertThat(get("/design/part/runs/proposal"))
+                .hasStatusOk()
+                .bodyText()
+                .contains("value=\"345\"")
+                .contains("value=\"41\"")
+                .contains("value=\"30\"")
+                .contains("value=\"farm lane\"")
+                .contains("value=\"as surveyed\"")
+                .contains("value=\"usual, not measured\"");
+        assertThat(get("/design/part/devices/proposal"))
+                .hasStatusOk()
+                .bodyText()
+                .contains("value=\"7\"");
+    }
+
+    @Test
+    void setsAreWholeNumbersOfAtLeastOne() {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        for (String typed : List.of("0", "13", "1.5", "two", "-1")) {
+            assertThat(post(
+                            "/design/part/runs",
+                            Map.of("sent[version]", "0", "rows[0].cells[mark]", "R1", "rows[0].cells[sets]", typed)))
+                    .as(typed)
+                    .hasStatus(422)
+                    .bodyText()
+                    .contains("Write the sets side by side as a whole number from 1 to 12.");
+        }
+    }
+
+    /** Runs one after the other share the limit of the voltage rise; at 208 V each alone may take all of it. */
+    @Test
+    void aProposalAtLowVoltageKeepsTheWholeWayWithinTheLimit() {
+        Designs.Draft draft = fixture.drawn(branch, project, DesignFixture.groundMountOfLowVoltage());
+        assertThat(DesignChecks.of(draft.facts()).stream()
+                        .flatMap(group -> group.checks().stream())
+                        .filter(check -> check.subject().contains("voltage rise")
+                                || check.subject().contains("voltage drop"))
+                        .filter(check -> check.verdict() != Verdict.PASS)
+                        .map(check -> check.sentence() + " " + check.remedy()))
+                .isEmpty();
+        assertThat(draft.facts().runs()).hasSize(5);
     }
 
     @Test

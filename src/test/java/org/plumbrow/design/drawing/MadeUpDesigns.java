@@ -122,7 +122,8 @@ final class MadeUpDesigns {
                         null,
                         null,
                         75,
-                        List.of()),
+                        List.of(),
+                        null),
                 new Run(
                         "R4",
                         Flow.AC,
@@ -141,7 +142,8 @@ final class MadeUpDesigns {
                         null,
                         null,
                         75,
-                        List.of()));
+                        List.of(),
+                        null));
         var devices = List.of(
                 new Device(
                         "D1",
@@ -264,7 +266,8 @@ final class MadeUpDesigns {
                     null,
                     null,
                     75,
-                    List.of()));
+                    List.of(),
+                    null));
             runs.add(new Run(
                     "R" + (runs.size() + 1),
                     Flow.AC,
@@ -283,7 +286,8 @@ final class MadeUpDesigns {
                     null,
                     null,
                     75,
-                    List.of()));
+                    List.of(),
+                    null));
             devices.add(new Device(
                     "B" + i,
                     DeviceKind.BREAKER,
@@ -396,7 +400,8 @@ final class MadeUpDesigns {
                     null,
                     null,
                     75,
-                    List.of()));
+                    List.of(),
+                    null));
             devices.add(new Device(
                     "B" + i,
                     DeviceKind.BREAKER,
@@ -489,7 +494,8 @@ final class MadeUpDesigns {
                 36.0,
                 "field",
                 75,
-                List.of("water line to the barn", "private drive")));
+                List.of("water line to the barn", "private drive"),
+                null));
         devices.add(new Device(
                 "D1",
                 DeviceKind.FUSED_DISCONNECT,
@@ -521,7 +527,8 @@ final class MadeUpDesigns {
                 null,
                 null,
                 75,
-                List.of()));
+                List.of(),
+                null));
     }
 
     private static Run dcRun(String mark, String from, String to, double feet) {
@@ -543,7 +550,8 @@ final class MadeUpDesigns {
                 null,
                 null,
                 90,
-                List.of());
+                List.of(),
+                null);
     }
 
     private static DesignFacts.Sheet sheet(String number, String name, String address) {
