@@ -123,6 +123,21 @@ public record ProjectFacts(
                     usd);
         }
 
+        public Contract withGuaranteedKwh(int kwhPerYear) {
+            return new Contract(
+                    systemKwDc,
+                    systemKwAc,
+                    arrays,
+                    inverters,
+                    inverterKwAc,
+                    posts,
+                    strings,
+                    trenchFt,
+                    boreFt,
+                    kwhPerYear,
+                    priceUsd);
+        }
+
         /** Modules of all arrays; 0 when none is known. */
         public int modules() {
             return arrays.stream()

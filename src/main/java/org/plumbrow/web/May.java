@@ -19,6 +19,8 @@ public enum May {
     SEE_MONEY(MANAGER, PROJECT_MANAGER),
     /** What a system will make, from which weather; not what it is worth. */
     SEE_ESTIMATE(MANAGER, PROJECT_MANAGER, DESIGNER),
+    /** What all promises of production of the branch may cost together. */
+    SEE_BOOK(MANAGER),
     EDIT_PROJECT(MANAGER, PROJECT_MANAGER),
     /** Write what was read on the site; a surveyor without projects of their own is a designer. */
     WRITE_SURVEY(MANAGER, PROJECT_MANAGER, DESIGNER),

@@ -91,12 +91,29 @@ public record GuaranteeBook(List<Contract> contracts, double correlation) {
                 .sum();
     }
 
-    /** Standard deviation of the year's payout, USD. */
-    public double sigmaPayoutUsd() {
-        double mean = over(this::expectedGiven);
+    /**
+     * How far payouts of single years lie apart, USD, and from what.
+     *
+     * @param sharedUsd by the weather that all sites share
+     * @param ownUsd by each site's own weather and the error of its estimate
+     */
+    public record Spread(double sharedUsd, double ownUsd) {
+        public double sigmaUsd() {
+            return Math.hypot(sharedUsd, ownUsd);
+        }
+    }
+
+    /** Standard deviation of the year's payout, in its two parts. */
+    public Spread spread() {
+        double mean = expectedPayoutUsd();
         double between = over(shared -> square(expectedGiven(shared) - mean));
         double within = over(this::varianceGiven);
-        return Math.sqrt(between + within);
+        return new Spread(Math.sqrt(between), Math.sqrt(within));
+    }
+
+    /** Standard deviation of the year's payout, USD. */
+    public double sigmaPayoutUsd() {
+        return spread().sigmaUsd();
     }
 
     /**
