@@ -26,6 +26,8 @@
             "schedule",
             "estimate :: site",
             "estimate :: place",
+            "estimate :: guarantee",
+            "estimate :: savings",
             "cutover",
             "cutover :: daylog",
             "status",
@@ -33,6 +35,7 @@
             "calc :: calendar",
             "calc :: duration",
             "calc :: electrical",
+            "calc :: finance",
             "calc :: sun",
             "calc :: weather"
         })
