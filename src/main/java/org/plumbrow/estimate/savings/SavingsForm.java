@@ -131,10 +131,11 @@ record SavingsForm(
         if (percent == null && !entered.errors().hasFieldErrors("loanRate")) {
             entered.refuse("loanRate", "Write the interest as a number from " + Entered.hint(LOAN_RATE) + ".");
         }
-        Integer months = entered.whole("loanMonths", "its duration", loanMonths, Loan.MONTHS);
+        Integer months = entered.whole("loanMonths", "the loan’s duration", loanMonths, Loan.MONTHS);
         if (months == null && !entered.errors().hasFieldErrors("loanMonths")) {
             entered.refuse(
-                    "loanMonths", "Write its duration as a whole number from " + Entered.hint(Loan.MONTHS) + ".");
+                    "loanMonths",
+                    "Write the loan’s duration as a whole number from " + Entered.hint(Loan.MONTHS) + ".");
         }
         return percent == null || months == null ? null : new Loan(usd, SavingsTerms.share(percent), months);
     }

@@ -287,7 +287,7 @@ class SavingsPagesTest {
                 .contains("Write for how many years as a whole number from 1 to 40 years.")
                 .contains("Write the amount as a number from 0 to 100 % of the price.")
                 .contains("Write what this money is called.")
-                .contains("Write its duration as a whole number from 1 to 600 months.");
+                .contains("Write the loan’s duration as a whole number from 1 to 600 months.");
         assertThat(page.select("input[name=discount]").val()).isEqualTo("4.25");
         assertThat(page.select("input[name=rate]").val()).isEqualTo("twelve cents");
         assertThat(post(Map.of())).hasStatus(422);
