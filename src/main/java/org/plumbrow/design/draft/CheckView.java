@@ -1,5 +1,7 @@
 package org.plumbrow.design.draft;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -23,16 +25,42 @@ record CheckView(
         String clause,
         String remedy) {
 
-    /** Checks that belong together, with the part where their cause is changed. */
-    record Group(String title, String part, String slug, List<CheckView> checks) {
+    /** What does not simply pass, with the part where its cause is changed. */
+    record First(CheckView check, String part, String slug, Verdict verdict) {
 
-        static List<Group> of(List<DesignChecks.Group> groups) {
+        /** The worst first: what fails, what an engineer decides, what cannot be told, remarks. */
+        static List<First> of(List<DesignChecks.Group> groups) {
+            List<First> all = new ArrayList<>();
+            for (DesignChecks.Group group : groups) {
+                group.checks().stream()
+                        .filter(check -> check.verdict() != Verdict.PASS)
+                        .map(check -> new First(
+                                CheckView.of(check),
+                                group.part().title(),
+                                group.part().slug(),
+                                check.verdict()))
+                        .forEach(all::add);
+            }
+            all.sort(Comparator.comparingInt(one -> WORST_FIRST.indexOf(one.verdict())));
+            return all;
+        }
+    }
+
+    private static final List<Verdict> WORST_FIRST =
+            List.of(Verdict.FAIL, Verdict.NEEDS_ENGINEER, Verdict.CANNOT_TELL, Verdict.REMARK);
+
+    /** Checks that belong together and pass. */
+    record Passing(String title, List<CheckView> checks) {
+
+        static List<Passing> of(List<DesignChecks.Group> groups) {
             return groups.stream()
-                    .map(group -> new Group(
+                    .map(group -> new Passing(
                             group.title(),
-                            group.part().title(),
-                            group.part().slug(),
-                            group.checks().stream().map(CheckView::of).toList()))
+                            group.checks().stream()
+                                    .filter(check -> check.verdict() == Verdict.PASS)
+                                    .map(CheckView::of)
+                                    .toList()))
+                    .filter(group -> !group.checks().isEmpty())
                     .toList();
         }
     }

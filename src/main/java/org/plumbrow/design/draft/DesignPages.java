@@ -145,6 +145,11 @@ class DesignPages {
         public List<Option> of(Col col) {
             return DesignViews.withNone(col, offers.of(col));
         }
+
+        /** What tells a row from others, beside its mark. */
+        public String words(List<Col> cols, PartForm.Row row) {
+            return PartForm.summary(row, cols, offers);
+        }
     }
 
     @GetMapping("/projects/{projectId}/design/part/{designPart}/proposal")
@@ -205,7 +210,8 @@ class DesignPages {
         }
         model.addAttribute("sheet", titles.of(overview.draft().project()));
         model.addAttribute("view", overview);
-        model.addAttribute("groups", CheckView.Group.of(overview.checks()));
+        model.addAttribute("first", CheckView.First.of(overview.checks()));
+        model.addAttribute("passing", CheckView.Passing.of(overview.checks()));
         return "design/checks";
     }
 }

@@ -28,24 +28,16 @@ public class PartForm {
         public Map<String, String> getCells() {
             return cells;
         }
-
-        /** What tells the row from others, beside its mark. */
-        public String getWords() {
-            return cells.entrySet().stream()
-                    .filter(cell -> !cell.getKey().equals("mark"))
-                    .map(cell -> cell.getValue() == null ? "" : cell.getValue().strip())
-                    .filter(value -> !value.isEmpty())
-                    .limit(SHOWN)
-                    .map(PartForm::plain)
-                    .collect(java.util.stream.Collectors.joining(", "));
-        }
     }
 
-    /** "DC_STRING" is no word for people. */
-    private static String plain(String value) {
-        return value.matches("[A-Z]+(_[A-Z0-9]+)*")
-                ? value.toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
-                : value;
+    /** The first fields of a row in words, without its mark; what was typed stands as it is. */
+    public static String summary(Row row, List<Col> cols, Offers offers) {
+        return cols.stream()
+                .filter(col -> !col.name().equals("mark"))
+                .filter(col -> !Entered.text(row.cells.get(col.name())).isEmpty())
+                .limit(SHOWN)
+                .map(col -> words(col, Entered.text(row.cells.get(col.name())), offers))
+                .collect(java.util.stream.Collectors.joining(", "));
     }
 
     public List<Row> getRows() {

@@ -6,6 +6,8 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
@@ -176,6 +178,34 @@ class DesignPagesTest {
                 .hasStatusOk()
                 .bodyText()
                 .contains("value=\"7\"");
+    }
+
+    @Test
+    void whatDoesNotPassStandsOnTopTheWorstFirstAndTheRestIsFolded() throws Exception {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        var longer = List.of(Cells.of(
+                "mark", "1.1.1", "array", "A1", "inverter", "INV 1", "input", 1, "modules", 20, "firstModule", 1));
+        world.as(branch.designer(), () -> editing.keep(project, Part.STRINGS, 0, longer));
+        Document page = Jsoup.parse(get("/design/checks").getResponse().getContentAsString());
+        assertThat(page.select("main h2").eachText()).containsExactly("Look at these first", "What passes");
+        var first = page.select("section[aria-labelledby=first] > ul > li");
+        assertThat(first.first().text()).startsWith("Fails.").contains("Change it under “Strings”");
+        assertThat(first.select("summary").eachText()).noneMatch(line -> line.startsWith("Passes."));
+        assertThat(page.select("section[aria-labelledby=passing] > details"))
+                .isNotEmpty()
+                .noneMatch(group -> group.hasAttr("open"));
+        assertThat(page.select("section[aria-labelledby=passing] > details > summary")
+                        .first()
+                        .text())
+                .startsWith("Strings and inputs: ");
+    }
+
+    @Test
+    void aRowIsToldInWords() throws Exception {
+        fixture.drawn(branch, project, DesignFixture.groundMount());
+        Document page = Jsoup.parse(get("/design/part/runs").getResponse().getContentAsString());
+        assertThat(page.select("details.array summary").first().text())
+                .startsWith("R1 direct current of one string, 1.1.1, INV 1, 100 ft, usual, not measured,");
     }
 
     @Test
