@@ -145,6 +145,7 @@ final class ProposedRuns {
         return IntStream.rangeClosed(1, MOST_SETS)
                 .mapToObj(question.get()::inSets)
                 .flatMap(sets -> ConductorChecks.smallest(sets).map(sets::with).stream())
+                .filter(sized -> conduit(run, sized).isPresent())
                 .findFirst()
                 .map(found -> laid(run, found))
                 .orElseGet(() -> laid(run, question.get().with(ConductorSize.KCMIL_600)));
@@ -160,15 +161,24 @@ final class ProposedRuns {
 
     /** With that size, its ground and its conduit. */
     private static Run laid(Run run, ConductorCase sized) {
-        ConductorSize ground = ConductorChecks.leastGround(sized).orElse(sized.size());
-        var contents = List.of(
-                new ConduitFill.Content(sized.size(), run.insulation(), run.conductors()),
-                new ConduitFill.Content(ground, run.insulation(), 1));
         return run.laidAs(
                 sized.size().label(),
                 sized.sets() == 1 ? null : sized.sets(),
-                ground.label(),
-                ConduitFill.smallest(run.raceway(), contents).orElse(null));
+                ground(sized).label(),
+                conduit(run, sized).orElse(null));
+    }
+
+    private static ConductorSize ground(ConductorCase sized) {
+        return ConductorChecks.leastGround(sized).orElse(sized.size());
+    }
+
+    /** Empty where the tables know no conduit for it. */
+    private static Optional<String> conduit(Run run, ConductorCase sized) {
+        return ConduitFill.smallest(
+                run.raceway(),
+                List.of(
+                        new ConduitFill.Content(sized.size(), run.insulation(), run.conductors()),
+                        new ConduitFill.Content(ground(sized), run.insulation(), 1)));
     }
 
     /** Runs of one way share its limit: while one loses too much, what loses most on it becomes thicker. */
@@ -197,16 +207,24 @@ final class ProposedRuns {
                         .orElse(0.0)));
     }
 
-    /** The next size of the table, behind the last one more set. */
+    /** The next size of the table that loses less; behind the last the thinnest of one more set. */
     private static Optional<Run> thicker(DesignFacts asked, Run run) {
         return guarded(asked, run)
-                .flatMap(now -> Arrays.stream(ConductorSize.values())
-                        .filter(size -> size.circularMils() > now.size().circularMils())
-                        .map(now::with)
+                .flatMap(now -> IntStream.rangeClosed(now.sets(), MOST_SETS)
+                        .mapToObj(now::inSets)
+                        .flatMap(sets -> Arrays.stream(ConductorSize.values()).map(sets::with))
                         .filter(ConductorCase::isInTables)
+                        .filter(larger -> larger.drop().volts() < now.drop().volts())
+                        .filter(larger ->
+                                carries(larger) && conduit(run, larger).isPresent())
                         .findFirst()
-                        .or(() -> Optional.of(now.inSets(now.sets() + 1)).filter(more -> more.sets() <= MOST_SETS))
                         .map(larger -> laid(run, larger)));
+    }
+
+    private static boolean carries(ConductorCase larger) {
+        return ConductorChecks.smallestForCurrent(larger)
+                .filter(least -> least.circularMils() <= larger.size().circularMils())
+                .isPresent();
     }
 
     private Cells cells(Run run) {

@@ -16,6 +16,7 @@ import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.check.DesignChecks;
+import org.plumbrow.design.drawing.Drawings;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.Part;
 import org.plumbrow.project.ProjectFixture;
@@ -198,6 +199,25 @@ class DesignPagesTest {
                         .first()
                         .text())
                 .startsWith("Strings and inputs: ");
+    }
+
+    /** 208 V over 700 ft: no single conductor keeps two percent, two or more do, each of at least 1/0 and in its conduit. */
+    @Test
+    void aLongWayAtLowVoltageIsProposedInSets() {
+        world.as(branch.projectManager(), () -> surveys.fill(project, "service", Map.of("inverter_to_poi_ft", "700")));
+        Designs.Draft draft = fixture.drawn(branch, project, DesignFixture.groundMountOfLowVoltage());
+        var last = draft.facts().runs().get(4);
+        assertThat(last.sets()).isBetween(2, 6);
+        assertThat(last.racewaySize()).isNotNull();
+        assertThat(DesignChecks.of(draft.facts()).stream()
+                        .filter(group -> group.part() == Part.RUNS)
+                        .flatMap(group -> group.checks().stream())
+                        .filter(check -> check.verdict() != Verdict.PASS)
+                        .map(check -> check.sentence() + " " + check.remedy()))
+                .isEmpty();
+        assertThat(Drawings.sheets(draft.facts()))
+                .as("the schedule of conductors")
+                .anyMatch(sheet -> sheet.svg().contains(last.sets() + " sets of 3"));
     }
 
     @Test
