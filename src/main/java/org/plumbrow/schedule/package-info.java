@@ -27,7 +27,8 @@
             "calc :: calendar",
             "calc :: duration",
             "calc :: forecast",
-            "calc :: planning"
+            "calc :: planning",
+            "calc :: search"
         })
 package org.plumbrow.schedule;
 

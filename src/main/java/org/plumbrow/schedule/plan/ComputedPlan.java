@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.plumbrow.calc.planning.Breach;
 import org.plumbrow.calc.planning.Finding;
@@ -15,7 +16,9 @@ import org.plumbrow.calc.planning.PlanCheck;
 import org.plumbrow.calc.planning.PlanWords;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.PromiseOutcome;
+import org.plumbrow.calc.planning.Published;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.search.PlanSearch;
 import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.JobActivities;
 
@@ -37,7 +40,21 @@ public record ComputedPlan(
      */
     public static ComputedPlan of(BranchProblem branch) {
         PlanningProblem problem = branch.toCore();
-        Plan plan = SerialPlanner.plan(problem);
+        return held(branch, problem, SerialPlanner.plan(problem));
+    }
+
+    /**
+     * As {@link #of}, with a search for a better order that moves as little as it can of what people know.
+     *
+     * @param published empty before the first plan
+     * @param stopped asked now and then; the best plan so far is the answer
+     */
+    static ComputedPlan searched(BranchProblem branch, Optional<Published> published, BooleanSupplier stopped) {
+        PlanningProblem problem = branch.toCore();
+        return held(branch, problem, PlanSearch.plan(problem, published, PlanSearch.Effort.USUAL, stopped));
+    }
+
+    private static ComputedPlan held(BranchProblem branch, PlanningProblem problem, Plan plan) {
         Set<String> explained =
                 plan.findings().stream().map(Finding::activityId).collect(Collectors.toSet());
         List<Breach> unexplained = PlanCheck.breaches(problem, plan).stream()

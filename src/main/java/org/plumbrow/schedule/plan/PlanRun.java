@@ -68,9 +68,10 @@ class PlanRun implements BackgroundWork {
         if (progress.isStopped()) {
             return "Stopped; the plan is as it was.";
         }
-        ComputedPlan computed = computed(progress.branchId(), problem);
+        Optional<PlanForecasting.Known> published = forecasting.published(progress.branchId());
+        ComputedPlan computed = computed(progress, problem, published);
         progress.step(2, STEPS, "Playing the plan many times, with other durations, waits and weather");
-        PlanForecasting.Made forecasts = forecasting.make(progress.branchId(), problem, computed);
+        PlanForecasting.Made forecasts = forecasting.make(problem, computed, published);
         progress.step(
                 STEPS - 1,
                 STEPS,
@@ -84,11 +85,15 @@ class PlanRun implements BackgroundWork {
         return outcome;
     }
 
-    private static ComputedPlan computed(UUID branchId, BranchProblem problem) {
+    private static ComputedPlan computed(
+            RunProgress progress, BranchProblem problem, Optional<PlanForecasting.Known> published) {
         try {
-            return ComputedPlan.of(problem);
+            return ComputedPlan.searched(
+                    problem,
+                    published.map(known -> KnownPlan.published(known.rows(), problem.today())),
+                    progress::isStopped);
         } catch (ComputedPlan.BrokenPlan broken) {
-            LOG.error("The plan of branch {} breaks its own rules: {}", branchId, broken.getMessage());
+            LOG.error("The plan of branch {} breaks its own rules: {}", progress.branchId(), broken.getMessage());
             throw new RunFailed("The plan could not be computed: it broke a rule of its own, a fault of ours that is"
                     + " in the log. The last good plan is still shown.");
         }
