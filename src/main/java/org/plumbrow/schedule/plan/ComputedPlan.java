@@ -54,6 +54,15 @@ public record ComputedPlan(
         return held(branch, problem, PlanSearch.plan(problem, published, PlanSearch.Effort.USUAL, stopped));
     }
 
+    /** As {@link #of}, with what people know kept as far as it can be: at once, without a search. */
+    static ComputedPlan keeping(BranchProblem branch, Published published) {
+        PlanningProblem problem = branch.toCore();
+        return held(
+                branch,
+                problem,
+                PlanSearch.plan(problem, Optional.of(published), PlanSearch.Effort.NO_SEARCH, () -> false));
+    }
+
     private static ComputedPlan held(BranchProblem branch, PlanningProblem problem, Plan plan) {
         Set<String> explained =
                 plan.findings().stream().map(Finding::activityId).collect(Collectors.toSet());

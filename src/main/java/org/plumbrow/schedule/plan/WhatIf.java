@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.plumbrow.calc.planning.Published;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.Pin;
 import org.springframework.stereotype.Service;
@@ -16,9 +17,11 @@ import org.springframework.transaction.annotation.Transactional;
 public class WhatIf {
 
     private final PlanInputs inputs;
+    private final PlanForecasting forecasting;
 
-    WhatIf(PlanInputs inputs) {
+    WhatIf(PlanInputs inputs, PlanForecasting forecasting) {
         this.inputs = inputs;
+        this.forecasting = forecasting;
     }
 
     /**
@@ -33,8 +36,10 @@ public class WhatIf {
     public Outcome fixing(UUID branchId, UUID activityId, Pin pin) {
         BranchProblem now = inputs.stored(branchId);
         BranchProblem then = now.fixing(activityId, pin);
-        ComputedPlan without = ComputedPlan.of(now);
-        ComputedPlan with = ComputedPlan.of(then);
+        Optional<Published> published =
+                forecasting.published(branchId).map(plan -> KnownPlan.published(plan.rows(), now.today()));
+        ComputedPlan without = computed(now, published);
+        ComputedPlan with = computed(then, published);
         PlanChanges.Snapshot after = with.snapshot(then);
         Set<String> known = new HashSet<>();
         without.findings().forEach(finding -> known.add(finding.sentence()));
@@ -46,6 +51,10 @@ public class WhatIf {
                 with.findings().stream()
                         .filter(finding -> !known.contains(finding.sentence()))
                         .toList());
+    }
+
+    private static ComputedPlan computed(BranchProblem branch, Optional<Published> published) {
+        return published.map(plan -> ComputedPlan.keeping(branch, plan)).orElseGet(() -> ComputedPlan.of(branch));
     }
 
     /** Today's plan with this project in it, whether it is signed or not. @return what it does to its promise; empty without one */
