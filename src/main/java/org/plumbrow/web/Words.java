@@ -136,7 +136,7 @@ public class Words {
         }
         BigDecimal cents = amount.setScale(2, RoundingMode.HALF_UP);
         boolean whole = cents.stripTrailingZeros().scale() <= 0;
-        return "$" + String.format(EN, whole ? "%,.0f" : "%,.2f", cents).replace('-', '−');
+        return (cents.signum() < 0 ? "−$" : "$") + String.format(EN, whole ? "%,.0f" : "%,.2f", cents.abs());
     }
 
     /** "4 working days", "1 working day". */

@@ -69,6 +69,7 @@ class WordsTest {
         assertThat(words.number(-4, 0)).isEqualTo("−4");
         assertThat(words.money(new BigDecimal("18240.00"))).isEqualTo("$18,240");
         assertThat(words.money(new BigDecimal("18240.505"))).isEqualTo("$18,240.51");
+        assertThat(words.money(new BigDecimal("-1200"))).isEqualTo("−$1,200");
     }
 
     @Test
