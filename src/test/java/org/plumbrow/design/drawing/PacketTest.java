@@ -3,8 +3,6 @@ package org.plumbrow.design.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
@@ -161,20 +159,5 @@ class PacketTest {
         DesignFacts odd = MadeUpDesigns.named("Björk’s “Höf” <script>alert('&')</script> 太陽 🌞\u0007\tend");
         String cover = pages(packet(odd)).get(0).words();
         assertThat(cover).contains("Björk’s “Höf”", "<script>alert('&')</script>", "\uFFFD\uFFFD \uFFFD end");
-    }
-
-    /** Kept for looking at: with the system property, the packets lie in that folder. */
-    @Test
-    void packetsCanBeLookedAt() throws IOException {
-        String folder = System.getProperty("plumbrow.packets");
-        org.junit.jupiter.api.Assumptions.assumeTrue(folder != null, "plumbrow.packets names a folder");
-        int number = 0;
-        for (DesignFacts facts : designs().toList()) {
-            long start = System.nanoTime();
-            byte[] pdf = packet(facts);
-            System.out.println(number + " " + facts.strings().size() + " strings " + pdf.length + " bytes "
-                    + (System.nanoTime() - start) / 1_000_000 + " ms");
-            Files.write(Path.of(folder, "packet-" + number++ + ".pdf"), pdf);
-        }
     }
 }

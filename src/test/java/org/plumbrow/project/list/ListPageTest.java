@@ -139,7 +139,7 @@ class ListPageTest {
         assertThat(few.selects().stream().filter(sql -> sql.contains("project_line l")))
                 .hasSize(2);
         assertThat(many.selects()).hasSameSizeAs(few.selects());
-        assertThat(few.selects()).hasSize(8);
+        assertThat(few.selects()).hasSize(7);
     }
 
     @Test
