@@ -69,14 +69,14 @@ class BookReading {
         return BookView.of(question, lines, leftOut);
     }
 
-    /** Whoever has terms, and every project in the plan whose contract promises kWh. */
+    /** Of signed projects whoever has terms, and every one in the plan whose contract promises kWh. */
     private List<ProjectFacts> promising(UUID branchId, Set<UUID> withTerms) {
         List<ProjectFacts> all = new ArrayList<>(projects.openUnchecked(branchId));
         all.removeIf(project -> project.contract().guaranteedKwhPerYear() == null);
         Set<UUID> others = new HashSet<>(withTerms);
         all.forEach(project -> others.remove(project.id()));
         projects.factsUnchecked(others).stream()
-                .filter(project -> project.standing() == Standing.OPEN)
+                .filter(project -> project.standing() == Standing.OPEN && project.stage() != null)
                 .forEach(all::add);
         return all;
     }

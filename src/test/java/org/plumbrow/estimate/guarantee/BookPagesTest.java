@@ -78,7 +78,11 @@ class BookPagesTest {
     }
 
     private EstimateFacts promised(String name) {
-        UUID project = projects.aDairyGroundMount().named(name).in(branch).build();
+        UUID project = projects.aDairyGroundMount()
+                .named(name)
+                .in(branch)
+                .reached(Stage.SIGNED)
+                .build();
         return world.as(branch.manager(), () -> {
             EstimateFacts facts =
                     transaction.execute(status -> estimates.of(project).orElseThrow());
@@ -152,6 +156,19 @@ class BookPagesTest {
         assertThat(page.select("h1").text()).isEqualTo("Production: no promise can be counted yet");
         assertThat(page.select("section[aria-labelledby=left]").text())
                 .contains("No terms yet", "The terms of its guarantee are not written.");
+    }
+
+    /** Nobody has promised anything yet. */
+    @Test
+    void whatIsNotSignedIsNotInTheBook() throws Exception {
+        UUID project =
+                projects.aDairyGroundMount().named("Not signed").in(branch).build();
+        world.as(branch.manager(), () -> {
+            transaction.executeWithoutResult(status -> estimates.of(project));
+            editing.change(project, -1, new PromiseTerms(RATE, 0, 10, 1, 0.5, 0.5, 0, true, false, null));
+            return project;
+        });
+        assertThat(book("").text()).doesNotContain("Not signed");
     }
 
     @Test
