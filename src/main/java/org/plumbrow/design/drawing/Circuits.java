@@ -112,7 +112,7 @@ final class Circuits {
         }
     }
 
-    /** Current and voltage that count for the drop. */
+    /** Current of all sets together and voltage that count for the drop. */
     record Load(double amperes, double volts, int phases) {}
 
     Optional<Load> load(Run run) {
@@ -144,14 +144,15 @@ final class Circuits {
                         && known.acOhmsPerKft(run.material()).isPresent());
         return size.flatMap(known -> load(run)
                 .map(load -> load.phases() == 0
-                        ? VoltageDrop.dc(known, run.material(), run.lengthFt(), load.amperes(), load.volts())
+                        ? VoltageDrop.dc(
+                                known, run.material(), run.lengthFt(), load.amperes() / run.sets(), load.volts())
                         : VoltageDrop.ac(
                                 load.phases(),
                                 known,
                                 run.material(),
                                 run.raceway(),
                                 run.lengthFt(),
-                                load.amperes(),
+                                load.amperes() / run.sets(),
                                 load.volts(),
                                 1)));
     }
