@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.calc.forecast.Driver;
 import org.plumbrow.calc.forecast.Effort;
@@ -26,7 +27,18 @@ public final class BranchForecast {
      */
     public static List<MilestoneForecast> of(
             PlanningProblem problem, Plan plan, List<JobActivities> jobs, Map<UUID, Integer> people, Instant now) {
-        Forecast forecast = Forecaster.forecast(Questions.of(problem, plan, jobs, people), Effort.USUAL);
+        return of(problem, plan, jobs, people, now, project -> true);
+    }
+
+    /** As {@link #of}, of some projects only. @param asked by project id */
+    public static List<MilestoneForecast> of(
+            PlanningProblem problem,
+            Plan plan,
+            List<JobActivities> jobs,
+            Map<UUID, Integer> people,
+            Instant now,
+            Predicate<UUID> asked) {
+        Forecast forecast = Forecaster.forecast(Questions.of(problem, plan, jobs, people, asked), Effort.USUAL);
         Map<String, MilestoneForecast.DrivenBy> names = names(jobs);
         return forecast.targets().stream()
                 .map(target -> said(target, names, forecast.runs(), now))

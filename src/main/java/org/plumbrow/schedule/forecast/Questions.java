@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.calc.duration.ProjectActivity;
@@ -29,9 +30,13 @@ final class Questions {
 
     private Questions() {}
 
-    /** @param people of each crew, by id */
+    /** @param people of each crew, by id @param asked of which projects milestones are asked */
     static ForecastQuestion of(
-            PlanningProblem problem, Plan plan, List<JobActivities> jobs, Map<UUID, Integer> people) {
+            PlanningProblem problem,
+            Plan plan,
+            List<JobActivities> jobs,
+            Map<UUID, Integer> people,
+            Predicate<UUID> asked) {
         Map<String, Uncertainty> uncertain = new HashMap<>();
         List<Target> targets = new ArrayList<>();
         for (JobActivities job : jobs) {
@@ -44,7 +49,9 @@ final class Questions {
                                         item.derived(),
                                         placement.crewId().map(UUID::fromString).map(people::get))));
             }
-            targets.addAll(targets(job));
+            if (asked.test(job.project().id())) {
+                targets.addAll(targets(job));
+            }
         }
         return new ForecastQuestion(problem, plan, uncertain, targets);
     }

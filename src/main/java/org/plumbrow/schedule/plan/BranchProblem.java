@@ -94,6 +94,18 @@ public record BranchProblem(
                 equipment);
     }
 
+    /** The same branch without a project. */
+    BranchProblem without(UUID projectId) {
+        return new BranchProblem(
+                settings,
+                today,
+                jobs.stream()
+                        .filter(job -> !job.project().id().equals(projectId))
+                        .toList(),
+                crews,
+                equipment);
+    }
+
     public PlanningProblem toCore() {
         return new PlanningProblem(
                 calendar(),

@@ -61,7 +61,17 @@ public record PlanChanges(
     }
 
     /** The rows and promises of one plan. */
-    record Snapshot(List<PlannedRow> rows, List<PlannedPromise> promises) {}
+    record Snapshot(List<PlannedRow> rows, List<PlannedPromise> promises) {
+        Snapshot without(UUID projectId) {
+            return new Snapshot(
+                    rows.stream()
+                            .filter(row -> !row.projectId().equals(projectId))
+                            .toList(),
+                    promises.stream()
+                            .filter(promise -> !promise.projectId().equals(projectId))
+                            .toList());
+        }
+    }
 
     /** The same place; of an activity under way the start is only where the rest is counted from. */
     private static boolean goesOn(PlannedRow was, PlannedRow now, HalfDay from) {

@@ -57,8 +57,17 @@ class PlanForecasting {
 
     private static List<MilestoneForecast> forecast(
             BranchProblem branch, ComputedPlan computed, Plan plan, Instant now) {
-        Map<UUID, Integer> people = branch.crews().stream().collect(Collectors.toMap(PlanCrew::id, PlanCrew::people));
-        return BranchForecast.of(computed.problem(), plan, branch.jobs(), people, now);
+        return BranchForecast.of(computed.problem(), plan, branch.jobs(), people(branch), now);
+    }
+
+    /** Of one project in a plan that is only being thought about. */
+    List<MilestoneForecast> of(BranchProblem branch, ComputedPlan computed, UUID projectId) {
+        return BranchForecast.of(
+                computed.problem(), computed.plan(), branch.jobs(), people(branch), clock.instant(), projectId::equals);
+    }
+
+    private static Map<UUID, Integer> people(BranchProblem branch) {
+        return branch.crews().stream().collect(Collectors.toMap(PlanCrew::id, PlanCrew::people));
     }
 
     /** @param computedPlan under whose id the computed plan is stored; empty when it was thrown away as nothing new */

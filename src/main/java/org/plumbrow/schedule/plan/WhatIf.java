@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.plumbrow.calc.planning.Published;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.Pin;
+import org.plumbrow.schedule.forecast.MilestoneForecast;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -51,6 +52,32 @@ public class WhatIf {
                 with.findings().stream()
                         .filter(finding -> !known.contains(finding.sentence()))
                         .toList());
+    }
+
+    /**
+     * What one project more would do, and when it is likely to be done.
+     *
+     * @param changes of the projects in the plan, against the same plan without it
+     * @param placed its activities, in the order of the work; what has no place is missing
+     * @param forecasts of its milestones
+     */
+    public record Added(PlanChanges changes, List<PlannedRow> placed, List<MilestoneForecast> forecasts) {}
+
+    /** @param thought a project that is not in the plan; nothing of it is stored */
+    public Added adding(ProjectFacts thought) {
+        BranchProblem with = inputs.with(thought);
+        BranchProblem without = with.without(thought.id());
+        Optional<Published> published =
+                forecasting.published(thought.branchId()).map(plan -> KnownPlan.published(plan.rows(), with.today()));
+        ComputedPlan plan = computed(with, published);
+        PlanChanges.Snapshot after = plan.snapshot(with);
+        return new Added(
+                PlanChanges.between(
+                        computed(without, published).snapshot(without), after.without(thought.id()), with.today()),
+                after.rows().stream()
+                        .filter(row -> row.projectId().equals(thought.id()))
+                        .toList(),
+                forecasting.of(with, plan, thought.id()));
     }
 
     private static ComputedPlan computed(BranchProblem branch, Optional<Published> published) {
