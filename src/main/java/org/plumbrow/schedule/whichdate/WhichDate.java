@@ -12,7 +12,6 @@ import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.PermitOfficeFacts;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.duration.Milestone;
-import org.plumbrow.database.Ids;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.project.Standing;
@@ -29,6 +28,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 @Transactional(readOnly = true)
 class WhichDate {
+
+    /** Always the same: chance hangs on it, and the same question has the same answer. */
+    private static final UUID THOUGHT = new UUID(0, 1);
 
     private final Access access;
     private final BranchSettings settings;
@@ -92,7 +94,7 @@ class WhichDate {
 
     private ProjectFacts thought(BranchCard branch, WhichDateForm.Job job) {
         return new ProjectFacts(
-                Ids.next(),
+                THOUGHT,
                 branch.id(),
                 "",
                 "the new job",

@@ -76,7 +76,8 @@ class WhichDatePagesTest {
     }
 
     @Test
-    void moreOfTheSameJobIsOnLater() {
+    void theSameQuestionHasTheSameAnswerAndMoreOfTheSameJobIsOnLater() {
+        assertThat(fourInFive("&kwDc=400")).isEqualTo(fourInFive("&kwDc=400"));
         assertThat(fourInFive("&kwDc=10")).isBefore(fourInFive("&kwDc=2000"));
     }
 
