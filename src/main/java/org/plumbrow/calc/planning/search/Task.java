@@ -82,6 +82,11 @@ public final class Task {
         return Objects.requireNonNull(wait).finish()[start];
     }
 
+    /** Half-days late of a promise when a wait starts then. */
+    public int waitLate(Due due, int start) {
+        return due.late(waitEnd(start), waitEndDay(start));
+    }
+
     long waitEndDay(int start) {
         return Objects.requireNonNull(wait).day()[start];
     }
