@@ -34,11 +34,18 @@ public final class DurationTables {
         return new DurationTables(rates, fixedTimes, all);
     }
 
+    /** The same tables with these rates in place of those of the same code. */
+    public DurationTables withRates(Collection<WorkRate> learned) {
+        Map<String, WorkRate> all = new HashMap<>(rates);
+        learned.forEach(rate -> all.put(rate.code(), rate));
+        return new DurationTables(Map.copyOf(all), fixedTimes, waits);
+    }
+
     private static <T> Map<String, T> byCode(List<T> rows, Function<T, String> code) {
         return rows.stream().collect(Collectors.toUnmodifiableMap(code, Function.identity()));
     }
 
-    WorkRate rate(String code) {
+    public WorkRate rate(String code) {
         return row(rates, code);
     }
 
@@ -48,6 +55,11 @@ public final class DurationTables {
 
     public WaitTime wait(String code) {
         return row(waits, code);
+    }
+
+    /** All rates, in no order. */
+    public Collection<WorkRate> rates() {
+        return rates.values();
     }
 
     private static <T> T row(Map<String, T> rows, String code) {

@@ -82,32 +82,24 @@ public record WorkRate(
         return source.isEmpty() ? "common practice, no source" : source;
     }
 
-    /**
-     * The rate learnt from finished work: r = (5 r0 + sum of quantities) / (5 + sum of crew-days); the table counts as
-     * five crew-days of evidence. Low and high keep their distance from the typical rate.
-     *
-     * @param quantity units done, 0 or more
-     * @param crewDays of the row's crew that they took, 0 or more
-     */
-    public WorkRate learnt(double quantity, double crewDays) {
-        if (!(quantity >= 0 && crewDays >= 0)) {
-            throw new IllegalArgumentException("finished work must not be negative");
-        }
-        double factor = (TABLE_CREW_DAYS * typical + quantity) / (TABLE_CREW_DAYS + crewDays) / typical;
+    private static double within(double rate) {
+        return Math.max(RATE.least(), Math.min(RATE.most(), rate));
+    }
+
+    /** The same row with other figures. @param from where they are from */
+    WorkRate paced(double lowRate, double typicalRate, double highRate, String from) {
         return new WorkRate(
                 code,
                 words,
                 unit,
-                low * factor,
-                typical * factor,
-                high * factor,
+                within(lowRate),
+                within(typicalRate),
+                within(highRate),
                 crewLeast,
                 crewMost,
                 equipment,
                 firstUnitDays,
                 pace,
-                source);
+                from);
     }
-
-    private static final double TABLE_CREW_DAYS = 5;
 }

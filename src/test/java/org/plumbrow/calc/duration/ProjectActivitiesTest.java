@@ -281,7 +281,9 @@ class ProjectActivitiesTest {
     @Test
     void aBranchsOwnRateChangesTheDuration() {
         List<WorkRate> own = ShippedTable.rates().stream()
-                .map(rate -> rate.code().equals("racking") ? rate.learnt(1_000, 5) : rate)
+                .map(rate -> rate.code().equals("racking")
+                        ? PaceLearning.of(rate, List.of(new DoneWork(1_000, 5))).rate()
+                        : rate)
                 .toList();
         DurationTables tables = new DurationTables(own, ShippedTable.fixedTimes(), ShippedTable.waits());
         ProjectActivity racking = ProjectActivities.of(FARM, tables).stream()
