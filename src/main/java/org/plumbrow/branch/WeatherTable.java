@@ -39,4 +39,12 @@ public record WeatherTable(Map<WeatherFamily, Row> rows) {
         double halfDaysAMonth = 2 * working.days().size() * WEEKS_A_MONTH;
         return Math.min(MOST, lostHalfDays(family, month) / halfDaysAMonth);
     }
+
+    /** One share for all work outdoors: the mean of what weather takes from ground, structure and roof work. */
+    public double lostShareOutdoors(Month month, Weekdays working) {
+        return (lostShare(WeatherFamily.GROUND, month, working)
+                        + lostShare(WeatherFamily.STRUCTURE, month, working)
+                        + lostShare(WeatherFamily.ROOF, month, working))
+                / 3;
+    }
 }

@@ -186,7 +186,8 @@ class Activity {
         return JournalEvent.of(projectId, "activity.released", what() + ": the plan decides the date again.", facts);
     }
 
-    private String what() {
+    /** "Modules, array 2". */
+    String what() {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

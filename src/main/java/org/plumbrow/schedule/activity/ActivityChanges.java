@@ -47,6 +47,10 @@ class ActivityChanges {
         events.publishEvent(new ProjectChanged(activity.projectId(), activity.branchId()));
     }
 
+    Instant now() {
+        return clock.instant();
+    }
+
     /** Today in the branch. */
     LocalDate today(UUID branchId) {
         return LocalDate.ofInstant(clock.instant(), settings.facts(branchId).zone());

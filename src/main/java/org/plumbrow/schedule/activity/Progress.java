@@ -17,8 +17,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Records what has begun, what is done, which answer was promised, and fixes a start that was told to somebody. Each
- * leaves a line in the project's journal and asks for a new plan.
+ * Records what has begun, what is done, which answer was promised, and keeps a start that another room told to
+ * somebody. Each leaves a line in the project's journal and asks for a new plan. What managers settle is {@link Moves}.
  */
 @Service
 @Transactional
@@ -49,7 +49,7 @@ public class Progress {
      * @throws EditedMeanwhile if somebody changed the activity after that
      */
     public Optional<Refusal> record(UUID activityId, long version, Recorded now) {
-        Activity activity = opened(activityId, version, May.RECORD_PROGRESS);
+        Activity activity = opened(activityId, version);
         Optional<Refusal> refused = refusal(now, changes.today(activity.branchId()));
         if (refused.isEmpty()) {
             changes.make(activity, access.actor(), (by, at) -> activity.record(now, by, at));
@@ -95,20 +95,6 @@ public class Progress {
         }
     }
 
-    /** Fixes the start of an activity; the same limits as {@link #record}. */
-    public Optional<Refusal> fix(UUID activityId, long version, Pin pin) {
-        Activity activity = opened(activityId, version, May.CHANGE_PLAN);
-        LocalDate today = changes.today(activity.branchId());
-        if (pin.start().date().isBefore(today)) {
-            return Optional.of(new Refusal(
-                    "day",
-                    "%s has passed; today is %s. Choose today or a later day."
-                            .formatted(DayWords.of(pin.start().date()), DayWords.of(today))));
-        }
-        changes.make(activity, access.actor(), (by, at) -> activity.fix(pin, by, at));
-        return Optional.empty();
-    }
-
     /** For a room that has told somebody a date (an outage window): the plan keeps it. */
     public void fixUnchecked(UUID projectId, ActivityCode code, Pin pin, Actor by) {
         Activity activity = ofProject(projectId, code.key());
@@ -117,15 +103,7 @@ public class Progress {
         }
     }
 
-    /** The plan decides again. */
-    public void release(UUID activityId, long version) {
-        Activity activity = opened(activityId, version, May.CHANGE_PLAN);
-        if (activity.pin().isPresent()) {
-            changes.make(activity, access.actor(), activity::release);
-        }
-    }
-
-    /** As {@link #release} for a room that no longer holds a date. */
+    /** The plan decides again: for a room that no longer holds a date. */
     public void releaseUnchecked(UUID projectId, ActivityCode code, Actor by) {
         Activity activity = ofProject(projectId, code.key());
         if (activity.pin().isPresent()) {
@@ -133,9 +111,9 @@ public class Progress {
         }
     }
 
-    private Activity opened(UUID activityId, long version, May act) {
+    private Activity opened(UUID activityId, long version) {
         Activity activity = activities.findById(activityId).orElseThrow(NotFound::new);
-        projectAccess.require(activity.projectId(), act);
+        projectAccess.require(activity.projectId(), May.RECORD_PROGRESS);
         EditedMeanwhile.check(version, activity.version());
         return activity;
     }

@@ -1,16 +1,7 @@
 package org.plumbrow.schedule.lookahead;
 
-import java.util.Optional;
-
-/**
- * A piece of a row of the grid.
- *
- * @param span half-days
- * @param label what fits into the bar; empty for nothing
- * @param words the whole of it, for readers and as the title
- * @param href where a bar leads; too narrow a bar leads nowhere, its week is reached by the crew's name
- */
-record Cell(int span, Kind kind, String label, String words, Optional<String> href) {
+/** A piece of a row of the grid. @param span half-days */
+record Cell(int span, Kind kind, Face face) {
 
     enum Kind {
         EMPTY(""),
@@ -33,6 +24,19 @@ record Cell(int span, Kind kind, String label, String words, Optional<String> hr
     }
 
     static Cell empty(int span) {
-        return new Cell(span, Kind.EMPTY, "", "", Optional.empty());
+        return new Cell(span, Kind.EMPTY, Face.NONE);
+    }
+
+    public boolean isEmpty() {
+        return kind == Kind.EMPTY;
+    }
+
+    /** Whether it is work that is booked. */
+    public boolean isBar() {
+        return kind == Kind.JOB || kind == Kind.POWER_OFF || kind == Kind.CLASH;
+    }
+
+    public String styles() {
+        return kind.styles + (face.settled() ? " job-settled" : "");
     }
 }

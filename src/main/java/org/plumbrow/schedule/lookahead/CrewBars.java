@@ -14,7 +14,7 @@ import org.plumbrow.schedule.lookahead.Lanes.Piece;
 import org.plumbrow.schedule.plan.PlannedRow;
 
 /** The bars of one crew or machine: works of one project that follow each other on the same days are one bar. */
-final class CrewBars {
+final class CrewBars implements Bars {
 
     private static final int NARROWEST_LINK = 2;
 
@@ -26,7 +26,8 @@ final class CrewBars {
         this.projects = projects;
     }
 
-    List<Piece> of(List<PlannedRow> booked) {
+    @Override
+    public List<Piece> of(List<PlannedRow> booked) {
         List<Piece> bars = new ArrayList<>();
         List<PlannedRow> visit = new ArrayList<>();
         for (PlannedRow row :
@@ -59,17 +60,18 @@ final class CrewBars {
         HalfDay last = visit.get(visit.size() - 1).finish();
         int from = columns.at(first.start());
         int to = columns.behind(last);
-        ProjectLabel project =
-                projects.getOrDefault(first.projectId(), new ProjectLabel(first.projectId(), "", "?", "A project", 1));
+        ProjectLabel project = projects.getOrDefault(first.projectId(), ProjectLabel.unknown(first.projectId()));
         String work = visit.stream().map(PlannedRow::words).collect(Collectors.joining(", "));
         boolean off = isPowerOff(first);
         return new Piece(
                 from,
                 to,
                 off ? Cell.Kind.POWER_OFF : Cell.Kind.JOB,
-                project.fitting(work, to - from),
-                "%s, %s, %s%s".formatted(project.name(), work, span(first.start(), last), off ? ", power off" : ""),
-                to - from >= NARROWEST_LINK ? Optional.of(project.schedule()) : Optional.empty());
+                Face.of(
+                        project.fitting(work, (to - from) * columns.span().halfDayPx()),
+                        "%s, %s, %s%s"
+                                .formatted(project.name(), work, span(first.start(), last), off ? ", power off" : ""),
+                        to - from >= NARROWEST_LINK ? Optional.of(project.schedule()) : Optional.empty()));
     }
 
     /** "Mon, Mar 8 to Fri, Mar 12", "Mon, Mar 8". */

@@ -23,12 +23,14 @@ final class CrewRows {
 
     private final Sheet sheet;
     private final DayColumns columns;
-    private final CrewBars bars;
+    private final Bars crewBars;
+    private final Bars machineBars;
 
-    CrewRows(Sheet sheet) {
+    CrewRows(Sheet sheet, Bars crewBars, Bars machineBars) {
         this.sheet = sheet;
         columns = sheet.columns();
-        bars = new CrewBars(columns, sheet.projects());
+        this.crewBars = crewBars;
+        this.machineBars = machineBars;
     }
 
     List<Row> crews(List<IdleGap> idle) {
@@ -45,7 +47,7 @@ final class CrewRows {
                     crew.name(),
                     crew.size() + (crew.size() == 1 ? " person" : " people"),
                     Optional.of("/crews/" + crew.id() + "/week"),
-                    Lanes.of(columns.halfDays(), bars.of(sheet.bookedFor(crew.id())), clipped(behind))));
+                    Lanes.of(columns.halfDays(), crewBars.of(sheet.bookedFor(crew.id())), clipped(behind))));
         }
         return rows;
     }
@@ -76,7 +78,7 @@ final class CrewRows {
                 machine.name(),
                 "shared",
                 Optional.empty(),
-                Lanes.of(columns.halfDays(), bars.of(booked), clipped(behind)));
+                Lanes.of(columns.halfDays(), machineBars.of(booked), clipped(behind)));
     }
 
     private Piece away(String who, Away time) {
@@ -87,9 +89,10 @@ final class CrewRows {
                 from,
                 to,
                 Cell.Kind.AWAY,
-                reason.length() * 7 + 12 < (to - from) * 14 ? reason : "",
-                "%s away, %s, %s".formatted(who, time.words(), CrewBars.span(time.first(), time.last())),
-                Optional.empty());
+                Face.of(
+                        reason.length() * 7 + 12 < (to - from) * columns.span().halfDayPx() ? reason : "",
+                        "%s away, %s, %s".formatted(who, time.words(), CrewBars.span(time.first(), time.last())),
+                        Optional.empty()));
     }
 
     private Piece idle(String who, IdleGap gap) {
@@ -100,13 +103,14 @@ final class CrewRows {
                 from,
                 to,
                 Cell.Kind.IDLE,
-                to - from >= 6 ? "idle " + days + " d" : days,
-                "%s idle %s, %s"
-                        .formatted(
-                                who,
-                                LookAheadWords.workingDays(gap.halfDays()),
-                                CrewBars.span(gap.first(), gap.last())),
-                Optional.empty());
+                Face.of(
+                        to - from >= 6 ? "idle " + days + " d" : days,
+                        "%s idle %s, %s"
+                                .formatted(
+                                        who,
+                                        LookAheadWords.workingDays(gap.halfDays()),
+                                        CrewBars.span(gap.first(), gap.last())),
+                        Optional.empty()));
     }
 
     private List<Piece> closed() {
@@ -116,8 +120,8 @@ final class CrewRows {
             columns.days()
                     .get(column)
                     .closed()
-                    .ifPresent(why ->
-                            closed.add(new Piece(place, place + 2, Cell.Kind.CLOSED, "", why, Optional.empty())));
+                    .ifPresent(why -> closed.add(
+                            new Piece(place, place + 2, Cell.Kind.CLOSED, Face.of("", why, Optional.empty()))));
         }
         return closed;
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.plumbrow.branch.BranchFacts;
+import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.calendar.Half;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.calendar.WorkingCalendar;
@@ -15,29 +16,54 @@ import org.plumbrow.calc.calendar.WorkingCalendar;
  * The days of the grid: each weekday on which the branch works, holidays among them as closed columns, two half-days a
  * column. A half-day has a place from 0 to {@link #halfDays()}.
  */
-record DayColumns(List<Day> days, LocalDate today) {
+record DayColumns(List<Day> days, LocalDate today, Span span) {
 
-    static final int WEEKS = 8;
+    /** How far a grid reaches, and how wide it draws: pixels a half-day. */
+    enum Span {
+        LOOK_AHEAD(8, 14),
+        /** Wide enough that a work of half a day can be taken hold of. */
+        CALENDAR(4, 28);
+
+        private final int weeks;
+        private final int halfDayPx;
+
+        Span(int weeks, int halfDayPx) {
+            this.weeks = weeks;
+            this.halfDayPx = halfDayPx;
+        }
+
+        int weeks() {
+            return weeks;
+        }
+
+        int halfDayPx() {
+            return halfDayPx;
+        }
+    }
 
     /** @param closed why nobody works, on a holiday */
-    record Day(LocalDate date, Optional<String> closed, boolean startsWeek, boolean isToday) {}
+    record Day(LocalDate date, Optional<String> closed, boolean startsWeek, boolean isToday) {
+        public String words() {
+            return DayWords.of(date);
+        }
+    }
 
     /** A week's head: how many columns stand under it. */
     record Week(LocalDate first, LocalDate last, int days) {}
 
-    static DayColumns from(LocalDate anyDay, BranchFacts branch, LocalDate today) {
+    static DayColumns from(LocalDate anyDay, BranchFacts branch, LocalDate today, Span span) {
         LocalDate monday = monday(anyDay);
         WorkingCalendar calendar = branch.calendar();
         List<Day> days = new ArrayList<>();
         LocalDate week = LocalDate.MIN;
-        for (LocalDate date = monday; date.isBefore(monday.plusWeeks(WEEKS)); date = date.plusDays(1)) {
+        for (LocalDate date = monday; date.isBefore(monday.plusWeeks(span.weeks)); date = date.plusDays(1)) {
             if (branch.workingWeekdays().holds(date.getDayOfWeek())) {
                 LocalDate itsMonday = monday(date);
                 days.add(new Day(date, calendar.whyClosed(date), !itsMonday.equals(week), date.equals(today)));
                 week = itsMonday;
             }
         }
-        return new DayColumns(List.copyOf(days), today);
+        return new DayColumns(List.copyOf(days), today, span);
     }
 
     private static LocalDate monday(LocalDate date) {
@@ -56,13 +82,23 @@ record DayColumns(List<Day> days, LocalDate today) {
         return monday(first());
     }
 
+    /** Pixels of the whole picture. */
+    public int width() {
+        return halfDays() * span.halfDayPx;
+    }
+
+    /** Pixels of a week. */
+    public int weekPx() {
+        return 2 * daysAWeek() * span.halfDayPx;
+    }
+
     public int halfDays() {
         return 2 * days.size();
     }
 
     /** Columns a week, 5 for Monday to Friday: the style sheet knows the widths. */
     public int daysAWeek() {
-        return days.size() / WEEKS;
+        return days.size() / span.weeks;
     }
 
     public List<Week> weeks() {

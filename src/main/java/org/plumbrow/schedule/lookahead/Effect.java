@@ -1,6 +1,7 @@
 package org.plumbrow.schedule.lookahead;
 
 import java.util.List;
+import org.plumbrow.schedule.plan.MovedProject;
 import org.plumbrow.schedule.plan.PlanHead;
 
 /**
@@ -15,12 +16,8 @@ import org.plumbrow.schedule.plan.PlanHead;
 record Effect(
         PlanHead draft,
         String inShort,
-        List<Moved> moved,
+        List<MovedProject> moved,
         List<String> breaking,
         List<String> customers,
         List<String> crews,
-        List<String> stops) {
-
-    /** @param dates how many dates of the project differ @param last the latest of them, was → is */
-    record Moved(String project, String href, int dates, String last) {}
-}
+        List<String> stops) {}

@@ -1,8 +1,6 @@
 package org.plumbrow.schedule.lookahead;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,10 +13,10 @@ import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
+import org.plumbrow.schedule.plan.MovedProject;
 import org.plumbrow.schedule.plan.PlanChanges;
 import org.plumbrow.schedule.plan.PlanFinding;
 import org.plumbrow.schedule.plan.PlannedPromise;
-import org.plumbrow.schedule.plan.PlannedRow;
 import org.plumbrow.schedule.plan.Plans;
 import org.plumbrow.schedule.plan.StoredPlan;
 import org.plumbrow.web.Access;
@@ -65,7 +63,7 @@ class EffectReading {
         return new Effect(
                 draft.head(),
                 EffectWords.inShort(changes),
-                moved(changes, facts),
+                MovedProject.in(changes, facts),
                 changes.breaking().stream()
                         .map(promise -> broken(promise, facts))
                         .toList(),
@@ -75,46 +73,6 @@ class EffectReading {
                         .filter(PlanFinding::stopsPublishing)
                         .map(PlanFinding::sentence)
                         .toList());
-    }
-
-    private static List<Effect.Moved> moved(PlanChanges changes, Map<UUID, ProjectFacts> facts) {
-        Map<UUID, List<PlanChanges.Move>> byProject =
-                changes.moves().stream().collect(Collectors.groupingBy(PlanChanges.Move::projectId));
-        List<Effect.Moved> moved = new ArrayList<>();
-        for (UUID id : changes.projects()) {
-            ProjectFacts project = facts.get(id);
-            if (project != null) {
-                List<PlanChanges.Move> moves = byProject.getOrDefault(id, List.of());
-                long gone = changes.gone().stream()
-                        .filter(row -> row.projectId().equals(id))
-                        .count();
-                moved.add(new Effect.Moved(
-                        project.name(), "/projects/" + id + "/schedule", moves.size() + (int) gone, last(moves, gone)));
-            }
-        }
-        moved.sort(Comparator.comparingInt(Effect.Moved::dates).reversed().thenComparing(Effect.Moved::project));
-        return moved;
-    }
-
-    /** The latest of its moves says most: what follows from all others. */
-    private static String last(List<PlanChanges.Move> moves, long gone) {
-        return moves.stream()
-                .max(Comparator.comparing(move -> move.now().finish()))
-                .map(move -> "%s: %s"
-                        .formatted(
-                                move.now().title(),
-                                move.was()
-                                        .map(PlannedRow::finish)
-                                        .filter(was -> !was.date()
-                                                .equals(move.now().finish().date()))
-                                        .map(was -> day(was) + " → "
-                                                + day(move.now().finish()))
-                                        .orElse(day(move.now().finish()))))
-                .orElse(gone > 0 ? "no longer in the plan" : "");
-    }
-
-    private static String day(HalfDay halfDay) {
-        return DayWords.of(halfDay.date());
     }
 
     private static String broken(PlannedPromise promise, Map<UUID, ProjectFacts> facts) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,14 +13,14 @@ import org.jspecify.annotations.Nullable;
 final class Lanes {
 
     /** A piece of time with a place from..to (to not included). */
-    record Piece(int from, int to, Cell.Kind kind, String label, String words, Optional<String> href) {
+    record Piece(int from, int to, Cell.Kind kind, Face face) {
 
         Piece asClash() {
-            return new Piece(from, to, Cell.Kind.CLASH, label, words + ", booked twice", href);
+            return new Piece(from, to, Cell.Kind.CLASH, face.bookedTwice());
         }
 
         private Cell cell(int span) {
-            return new Cell(span, kind, label, words, href);
+            return new Cell(span, kind, face);
         }
     }
 

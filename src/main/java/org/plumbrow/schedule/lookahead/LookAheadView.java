@@ -55,10 +55,10 @@ record LookAheadView(
     }
 
     public LocalDate earlier() {
-        return columns.firstMonday().minusWeeks(DayColumns.WEEKS / 2);
+        return columns.firstMonday().minusWeeks(columns.span().weeks() / 2);
     }
 
     public LocalDate later() {
-        return columns.firstMonday().plusWeeks(DayColumns.WEEKS / 2);
+        return columns.firstMonday().plusWeeks(columns.span().weeks() / 2);
     }
 }

@@ -18,7 +18,7 @@ final class LookAheadWords {
     private LookAheadWords() {}
 
     /** "Look-ahead: one promise breaks, two are at risk". */
-    static String heading(List<PlannedPromise> promises, List<String> crewsBookedTwice) {
+    static String heading(String page, List<PlannedPromise> promises, List<String> crewsBookedTwice) {
         List<String> parts = new ArrayList<>();
         long breaks = count(promises, Outlook.BREAKS);
         long atRisk = count(promises, Outlook.AT_RISK);
@@ -38,17 +38,19 @@ final class LookAheadWords {
         if (parts.isEmpty()) {
             parts.add(allHold(promises.size()));
         }
-        return "Look-ahead: " + String.join(", ", parts);
+        return page + ": " + String.join(", ", parts);
     }
 
     /** "even chance Mon, Apr 12, four in five Tue, Apr 20, kept in 72 of 100 runs". */
     static String likely(MilestoneForecast forecast) {
         String kept = chance(forecast);
-        return "even chance %s, four in five %s%s"
-                .formatted(
-                        DayWords.of(forecast.evenChance()),
-                        DayWords.of(forecast.fourInFive()),
-                        kept.isEmpty() ? "" : ", " + kept);
+        return marks(forecast) + (kept.isEmpty() ? "" : ", " + kept);
+    }
+
+    /** "even chance Mon, Apr 12, four in five Tue, Apr 20". */
+    static String marks(MilestoneForecast forecast) {
+        return "even chance %s, four in five %s"
+                .formatted(DayWords.of(forecast.evenChance()), DayWords.of(forecast.fourInFive()));
     }
 
     /** Empty where nothing was promised. */
@@ -95,29 +97,6 @@ final class LookAheadWords {
             parts.add(noDate + " without a date");
         }
         return promises.size() + ": " + String.join(", ", parts);
-    }
-
-    /** "holds, 12 days spare", "at risk, 1 day spare", "breaks by 4 days". */
-    static String outlook(PlannedPromise promise) {
-        return switch (promise.outlook()) {
-            case HOLDS -> "holds, " + days(promise.daysSpare()) + " spare";
-            case AT_RISK -> "at risk, " + days(promise.daysSpare()) + " spare";
-            case BREAKS -> "breaks by " + days(promise.daysLate());
-            case NO_DATE -> "has no date";
-        };
-    }
-
-    static String shape(PlannedPromise promise) {
-        return switch (promise.outlook()) {
-            case HOLDS -> "done";
-            case AT_RISK -> "risk";
-            case BREAKS -> "trouble";
-            case NO_DATE -> "unknown";
-        };
-    }
-
-    static String days(int days) {
-        return days + (days == 1 ? " day" : " days");
     }
 
     /** Half-days as days: "4", "4.5". */

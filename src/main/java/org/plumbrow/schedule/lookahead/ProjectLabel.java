@@ -11,7 +11,6 @@ import org.plumbrow.project.ProjectFacts;
  */
 record ProjectLabel(UUID id, String number, String running, String name, int weight) {
 
-    private static final int HALF_DAY_PX = 14;
     private static final int EDGES_PX = 14;
     private static final double LETTER_PX = 6.8;
 
@@ -21,13 +20,17 @@ record ProjectLabel(UUID id, String number, String running, String name, int wei
                 facts.id(), facts.number(), last.replaceFirst("^0+(?=.)", ""), facts.name(), facts.weight());
     }
 
+    static ProjectLabel unknown(UUID id) {
+        return new ProjectLabel(id, "", "?", "A project", 1);
+    }
+
     public String schedule() {
         return "/projects/" + id + "/schedule";
     }
 
-    /** The longest of "14 Sedge Hollow: racking", "14 Sedge: racking", "14 racking", "14 Sedge", "14" that fits. */
-    public String fitting(String work, int halfDays) {
-        int letters = (int) ((halfDays * HALF_DAY_PX - EDGES_PX) / LETTER_PX);
+    /** The longest of "14 Sedge Hollow: racking", "14 Sedge: racking", "14 racking", "14 Sedge", "14" that fits into so many pixels. */
+    public String fitting(String work, int px) {
+        int letters = (int) ((px - EDGES_PX) / LETTER_PX);
         String[] words = name.split(" ");
         String one = words[0];
         String two = words.length > 1 ? one + " " + words[1] : one;

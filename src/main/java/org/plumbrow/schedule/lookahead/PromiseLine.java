@@ -2,12 +2,13 @@ package org.plumbrow.schedule.lookahead;
 
 /**
  * A project's line under the grid: its waits and work on the same days, the planned day and the promise. Lengths are
- * pixels of the picture, 14 a half-day; an empty path draws nothing.
+ * pixels of the picture; an empty path draws nothing.
  *
  * @param words what a colleague would say instead of the picture
  * @param evenX the day by which it is reached in one of two runs; negative when it lies outside the weeks shown
  * @param range a line from there to the day by which it is reached in four of five, with an end where that day is shown
  * @param chance "kept in 72 of 100 runs"; empty without a forecast
+ * @param likely "; even chance Mon, Apr 12, four in five Tue, Apr 20", said where the marks lie outside; empty without a forecast
  * @param postX where the promised day ends; negative likewise
  */
 record PromiseLine(
@@ -22,6 +23,7 @@ record PromiseLine(
         int evenX,
         String range,
         String chance,
+        String likely,
         int postX,
         String postWords,
         int width) {

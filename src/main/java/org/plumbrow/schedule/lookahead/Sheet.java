@@ -139,7 +139,7 @@ record Sheet(
         return new PlannedRow(
                 booking.activityId(),
                 booking.projectId(),
-                "",
+                booking.key(),
                 booking.code(),
                 booking.words(),
                 0,
@@ -156,7 +156,7 @@ record Sheet(
 
     /** Half-days that a stretch has within each week shown, holidays left out. */
     int[] byWeek(HalfDay first, HalfDay last) {
-        int[] weeks = new int[DayColumns.WEEKS];
+        int[] weeks = new int[columns.span().weeks()];
         int perWeek = 2 * columns.daysAWeek();
         for (int place = columns.at(first); place < columns.behind(last); place++) {
             if (columns.days().get(place / 2).closed().isEmpty()) {
@@ -179,5 +179,13 @@ record Sheet(
                 .filter(day -> day.isAfter(begin))
                 .orElse(begin);
         return new Looked(lookAhead(first, last).idle(), lookAhead(begin, end).clashes());
+    }
+
+    /** Names of the crews with a double booking. */
+    List<String> bookedTwice(Looked looked) {
+        return looked.clashes().stream()
+                .map(clash -> crewName(clash.crewId()))
+                .distinct()
+                .toList();
     }
 }

@@ -16,7 +16,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.plumbrow.branch.PlanningSettings;
 import org.plumbrow.branch.UtilityFacts;
-import org.plumbrow.branch.WeatherFamily;
 import org.plumbrow.branch.WorkHours;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.calendar.WorkingCalendar;
@@ -290,16 +289,11 @@ public record BranchProblem(
                         job.project().weight()));
     }
 
-    /** One allowance for all work outdoors: the mean of what weather takes from ground, structure and roof work. */
     private WeatherAllowance weather() {
         Map<Month, Double> lost = new EnumMap<>(Month.class);
-        List<WeatherFamily> outdoors = List.of(WeatherFamily.GROUND, WeatherFamily.STRUCTURE, WeatherFamily.ROOF);
         for (Month month : Month.values()) {
-            double share = outdoors.stream()
-                    .mapToDouble(family -> settings.weather()
-                            .lostShare(family, month, settings.branch().workingWeekdays()))
-                    .average()
-                    .orElse(0);
+            double share = settings.weather()
+                    .lostShareOutdoors(month, settings.branch().workingWeekdays());
             if (share > 0) {
                 lost.put(month, share);
             }

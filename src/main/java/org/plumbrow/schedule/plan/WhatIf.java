@@ -30,9 +30,16 @@ public class WhatIf {
      *
      * @param changes against the same plan without it
      * @param placed where the activity would stand; empty if nowhere
+     * @param before what the plan without it does to each promise, soonest promised first
+     * @param after what it would do to each
      * @param findings what would be new that cannot hold
      */
-    public record Outcome(PlanChanges changes, Optional<PlannedRow> placed, List<PlanFinding> findings) {}
+    public record Outcome(
+            PlanChanges changes,
+            Optional<PlannedRow> placed,
+            List<PlannedPromise> before,
+            List<PlannedPromise> after,
+            List<PlanFinding> findings) {}
 
     public Outcome fixing(UUID branchId, UUID activityId, Pin pin) {
         BranchProblem now = inputs.stored(branchId);
@@ -41,14 +48,17 @@ public class WhatIf {
                 forecasting.published(branchId).map(plan -> KnownPlan.published(plan.rows(), now.today()));
         ComputedPlan without = computed(now, published);
         ComputedPlan with = computed(then, published);
+        PlanChanges.Snapshot before = without.snapshot(now);
         PlanChanges.Snapshot after = with.snapshot(then);
         Set<String> known = new HashSet<>();
         without.findings().forEach(finding -> known.add(finding.sentence()));
         return new Outcome(
-                PlanChanges.between(without.snapshot(now), after, now.today()),
+                PlanChanges.between(before, after, now.today()),
                 after.rows().stream()
                         .filter(row -> row.activityId().equals(activityId))
                         .findFirst(),
+                before.promises(),
+                after.promises(),
                 with.findings().stream()
                         .filter(finding -> !known.contains(finding.sentence()))
                         .toList());

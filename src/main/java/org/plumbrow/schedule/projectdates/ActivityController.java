@@ -2,7 +2,6 @@ package org.plumbrow.schedule.projectdates;
 
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
-import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.project.ProjectAccess;
@@ -22,11 +21,10 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.springframework.web.util.UriComponentsBuilder;
 
-/** One activity of a project: record what happened, settle its start with the effect shown first, let the plan decide. */
+/** One activity of a project, and what people record of it. Its start is settled by {@link StartController}. */
 @Controller
 @RequestMapping("/projects/{projectId}/schedule/{activityKey}")
 class ActivityController {
@@ -52,28 +50,6 @@ class ActivityController {
         return PAGE;
     }
 
-    /** What settling the start would do; nothing is saved. */
-    @GetMapping("/effect")
-    String effect(
-            @PathVariable UUID projectId,
-            @PathVariable String activityKey,
-            @ModelAttribute("fix") FixForm fix,
-            BindingResult errors,
-            Model model,
-            HttpServletResponse response) {
-        projectAccess.require(projectId, May.CHANGE_PLAN);
-        if (!errors.hasErrors() && fix.day() == null) {
-            errors.rejectValue("day", "refused", "Choose the day on which it should start.");
-        }
-        fill(projectId, activityKey, model);
-        if (errors.hasErrors()) {
-            response.setStatus(422);
-            return PAGE;
-        }
-        model.addAttribute("effect", page.effect(projectId, activityKey, fix.pin()));
-        return PAGE;
-    }
-
     @PostMapping("/record")
     String record(
             @PathVariable UUID projectId,
@@ -85,123 +61,55 @@ class ActivityController {
             RedirectAttributes next) {
         projectAccess.require(projectId, May.RECORD_PROGRESS);
         ActivityView before = page.show(projectId, activityKey).activity();
-        return answer(projectId, activityKey, errors, model, response, () -> {
-            Optional<Refusal> refused = form.outOfOrder()
-                    .map(sentence -> new Refusal("finished", sentence))
-                    .or(() -> progress.record(before.id(), form.version(), form.recorded()));
-            if (refused.isEmpty()) {
-                Flash.doneWithUndo(next, "Recorded. The plan is computed anew.", undo(projectId, before, form));
+        try {
+            if (!errors.hasErrors()) {
+                form.outOfOrder()
+                        .map(sentence -> new Refusal("finished", sentence))
+                        .or(() -> progress.record(before.id(), form.version(), form.recorded()))
+                        .ifPresent(no -> no.putAt(errors));
             }
-            return refused;
-        });
-    }
-
-    @PostMapping("/fix")
-    String fix(
-            @PathVariable UUID projectId,
-            @PathVariable String activityKey,
-            @Valid @ModelAttribute("fix") FixForm fix,
-            BindingResult errors,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes next) {
-        projectAccess.require(projectId, May.CHANGE_PLAN);
-        UUID activityId = page.show(projectId, activityKey).activity().id();
-        return answer(projectId, activityKey, errors, model, response, () -> {
-            Optional<Refusal> refused = progress.fix(activityId, fix.version(), fix.pin());
-            if (refused.isEmpty()) {
-                Flash.doneWithUndo(
-                        next,
-                        "The start is settled. The plan is computed anew.",
-                        address(projectId, activityKey, "release", fix.version() + 1)
-                                .toUriString());
-            }
-            return refused;
-        });
-    }
-
-    @PostMapping("/release")
-    String release(
-            @PathVariable UUID projectId,
-            @PathVariable String activityKey,
-            @RequestParam(name = "version") Long version,
-            RedirectAttributes next) {
-        projectAccess.require(projectId, May.CHANGE_PLAN);
-        progress.release(page.show(projectId, activityKey).activity().id(), version);
-        Flash.done(next, "The plan decides this date again.");
+        } catch (EditedMeanwhile | OptimisticLockingFailureException newer) {
+            return overNewer(projectId, activityKey, form, model, response);
+        }
+        if (errors.hasErrors()) {
+            response.setStatus(422);
+            fill(projectId, activityKey, model);
+            return PAGE;
+        }
+        Flash.doneWithUndo(next, "Recorded. The plan is computed anew.", undo(projectId, before, form));
         return BACK;
     }
 
-    /** An act that may be refused in words. */
-    private interface Act {
-        Optional<Refusal> run();
-    }
-
-    private String answer(
-            UUID projectId,
-            String activityKey,
-            BindingResult errors,
-            Model model,
-            HttpServletResponse response,
-            Act act) {
-        try {
-            if (!errors.hasErrors()) {
-                act.run().ifPresent(no -> no.putAt(errors));
-            }
-        } catch (EditedMeanwhile | OptimisticLockingFailureException newer) {
-            return overNewer(projectId, activityKey, model, response);
-        }
-        if (!errors.hasErrors()) {
-            return BACK;
-        }
-        response.setStatus(422);
-        fill(projectId, activityKey, model);
-        return PAGE;
-    }
-
     /** Theirs stands on the page, yours in the form, ready to be written over theirs knowingly. */
-    private String overNewer(UUID projectId, String activityKey, Model model, HttpServletResponse response) {
-        long now = page.show(projectId, activityKey).activity().row().version();
-        Object form = model.getAttribute("form") instanceof RecordForm typed ? typed.over(now) : null;
-        Object fix = model.getAttribute("fix") instanceof FixForm typed ? typed.over(now) : null;
+    private String overNewer(
+            UUID projectId, String activityKey, RecordForm typed, Model model, HttpServletResponse response) {
         model.asMap().keySet().removeIf(name -> name.startsWith(BindingResult.MODEL_KEY_PREFIX));
-        if (form != null) {
-            model.addAttribute("form", form);
-        }
-        if (fix != null) {
-            model.addAttribute("fix", fix);
-        }
+        model.addAttribute(
+                "form",
+                typed.over(page.show(projectId, activityKey).activity().row().version()));
         model.addAttribute("newer", Boolean.TRUE);
         response.setStatus(409);
         fill(projectId, activityKey, model);
         return PAGE;
     }
 
-    /** A form that was posted stays as it is, typed words and errors with it; the others open as the activity stands. */
+    /** A form that was posted stays as it is, typed words and errors with it; else it opens as the activity stands. */
     private void fill(UUID projectId, String activityKey, Model model) {
         ActivityPage.Shown shown = page.show(projectId, activityKey);
         model.addAttribute("shown", shown);
         model.addAttribute("sheet", titles.of(shown.project()));
-        if (isNotPosted("form", model)) {
+        if (model.getAttribute("form") == null && !model.containsAttribute(BindingResult.MODEL_KEY_PREFIX + "form")) {
             model.addAttribute(
                     "form", RecordForm.of(shown.activity().row(), ActivityPage.bookedCrew(shown.activity())));
         }
-        if (isNotPosted("fix", model)) {
-            model.addAttribute(
-                    "fix",
-                    FixForm.of(
-                            shown.activity().row(), shown.activity().planned().map(row -> row.start())));
-        }
-    }
-
-    /** A form that did not convert is null, and its words are with its errors only. */
-    private static boolean isNotPosted(String form, Model model) {
-        return model.getAttribute(form) == null && !model.containsAttribute(BindingResult.MODEL_KEY_PREFIX + form);
     }
 
     private static String undo(UUID projectId, ActivityView before, RecordForm form) {
         Recorded was = before.row().recorded();
-        UriComponentsBuilder address = address(projectId, before.row().key(), "record", form.version() + 1);
+        UriComponentsBuilder address = UriComponentsBuilder.fromPath("/projects/{project}/schedule/{activity}/record")
+                .queryParam("version", form.version() + 1)
+                .uriVariables(java.util.Map.of(
+                        "project", projectId, "activity", before.row().key()));
         was.started().map(HalfDay::date).ifPresent(day -> address.queryParam("started", day));
         was.started().map(HalfDay::half).ifPresent(half -> address.queryParam("startedHalf", half));
         was.finished().map(HalfDay::date).ifPresent(day -> address.queryParam("finished", day));
@@ -210,11 +118,5 @@ class ActivityController {
         was.halfDaysLeft().ifPresent(left -> address.queryParam("daysLeft", left / 2.0));
         was.answerExpected().ifPresent(day -> address.queryParam("expected", day));
         return address.toUriString();
-    }
-
-    private static UriComponentsBuilder address(UUID projectId, String activityKey, String act, long version) {
-        return UriComponentsBuilder.fromPath("/projects/{project}/schedule/{activity}/{act}")
-                .queryParam("version", version)
-                .uriVariables(java.util.Map.of("project", projectId, "activity", activityKey, "act", act));
     }
 }

@@ -73,6 +73,7 @@ class ActivityPagesTest {
                 .param("version", version)
                 .param("day", day)
                 .param("reason", reason)
+                .param("lastMove", "0")
                 .with(csrf())
                 .with(world.signedIn(branch.manager()))
                 .exchange();
@@ -161,7 +162,10 @@ class ActivityPagesTest {
         String seen = version();
         assertThat(settle(seen, "2027-03-15", "told the farm")).hasStatus3xxRedirection();
         MvcTestResult second = settle(seen, "2027-03-22", "told the utility");
-        assertThat(second).hasStatus(409).bodyText().contains("Somebody changed this activity after you opened it.");
+        assertThat(second)
+                .hasStatus(409)
+                .bodyText()
+                .contains("Somebody moved work or changed this activity after you looked.");
         assertThat(typed(second, "effect", "reason")).isEqualTo("told the utility");
     }
 }
