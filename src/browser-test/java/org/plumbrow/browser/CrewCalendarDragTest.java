@@ -24,6 +24,7 @@ class CrewCalendarDragTest {
             Locator bar = aJob(page);
             BoundingBox from = bar.boundingBox();
             Locator day = page.locator("th[data-day]").last();
+            String date = day.getAttribute("data-day");
             BoundingBox to = day.boundingBox();
             page.mouse().move(from.x + 5, from.y + 5);
             page.mouse().down();
@@ -32,7 +33,7 @@ class CrewCalendarDragTest {
             assertThat(page.locator(".dropsays").innerText()).contains(day.getAttribute("data-words"), "morning");
             page.mouse().up();
             page.waitForURL("**/effect?*");
-            assertThat(page.url()).contains("day=" + day.getAttribute("data-day"), "half=MORNING", "crewId=");
+            assertThat(page.url()).contains("day=" + date, "half=MORNING", "crewId=");
             assertThat(page.locator("main").innerText()).contains("Nothing is saved yet.");
             assertThat(page.locator("form[action$='/fix'] button").count()).isEqualTo(1);
         }
