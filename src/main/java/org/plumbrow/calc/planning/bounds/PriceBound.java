@@ -15,24 +15,22 @@ import org.plumbrow.calc.planning.search.Dates;
  */
 final class PriceBound {
 
-    /** Rounds without a better bound after which steps become shorter. */
-    private static final int PATIENCE = 12;
-
     /** Share of the present excess in the direction of a step; the rest is the direction before. */
-    private static final double FRESH = 0.5;
+    private static final double FRESH = 0.3;
 
-    private static final double SHORTEST_STEP = 0.002;
+    /** Share of the way to the plan's lateness that a step goes, in the first round and the last; by trials. */
+    private static final double FIRST_PACE = 0.6;
+
+    private static final double LAST_PACE = 0.003;
 
     private final BranchModel model;
     private final List<JobTree> trees;
     private final Prices prices;
-    private final Prices best;
     private final Prices direction;
     private final Usage usage;
     private final JobPricing pricing;
     private final long goal;
     private double value = Double.NEGATIVE_INFINITY;
-    private double pace = 1;
 
     /** @param plan how far it reaches is how far prices reach */
     PriceBound(BranchModel model, ChainBound chains, Places places, Dates plan) {
@@ -40,7 +38,6 @@ final class PriceBound {
         int horizon = horizon(model, plan);
         trees = JobTree.of(model);
         prices = new Prices(model, horizon);
-        best = new Prices(model, horizon);
         direction = new Prices(model, horizon);
         usage = new Usage(model);
         pricing = new JobPricing(model, chains, places, prices, horizon);
@@ -62,28 +59,21 @@ final class PriceBound {
 
     /** @return how many rounds it took */
     int run(int rounds, BooleanSupplier stopped) {
-        int waited = 0;
+        double cooling = Math.pow(LAST_PACE / FIRST_PACE, 1.0 / Math.max(1, rounds));
+        double pace = FIRST_PACE;
         for (int round = 0; round < rounds; round++) {
             double now = evaluated();
-            waited++;
-            if (now > value + 1e-9) {
-                waited = now > value + 1e-4 * Math.max(1, goal - value) ? 0 : waited;
-                value = now;
-                best.move(prices, direction, 0);
-            }
-            if (value() >= goal || pace < SHORTEST_STEP || stopped.getAsBoolean()) {
+            value = Math.max(value, now);
+            if (value() >= goal || stopped.getAsBoolean()) {
                 return round + 1;
             }
-            if (waited >= PATIENCE) {
-                waited = 0;
-                pace /= 2;
-                prices.move(best, direction, 0);
-                evaluated();
-                prices.excess(usage, direction, 1);
-            } else {
-                prices.excess(usage, direction, round == 0 ? 1 : FRESH);
+            prices.excess(usage, direction, round == 0 ? 1 : FRESH);
+            double square = prices.square(direction);
+            if (square == 0) {
+                return round + 1;
             }
-            step(now);
+            prices.move(prices, direction, pace * (goal - now) / square);
+            pace *= cooling;
         }
         return rounds;
     }
@@ -96,14 +86,5 @@ final class PriceBound {
             sum += pricing.cost(tree, usage);
         }
         return sum;
-    }
-
-    private void step(double now) {
-        double square = prices.square(direction);
-        if (square > 0) {
-            prices.move(prices, direction, pace * (goal - now) / square);
-        } else {
-            pace = 0;
-        }
     }
 }

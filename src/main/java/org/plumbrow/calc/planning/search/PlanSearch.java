@@ -39,34 +39,46 @@ public final class PlanSearch {
      */
     public static Plan plan(
             PlanningProblem problem, Optional<Published> published, Effort effort, BooleanSupplier stopped) {
-        Plan urgent = SerialPlanner.plan(problem);
-        BranchModel model = BranchModel.of(problem, urgent, published);
-        Costing costing = new Costing(problem, published);
-        Candidate best = new Candidate(urgent, costing.of(urgent), Order.urgent(model));
-        if (published.isPresent()) {
-            best = best.orBetter(decoded(problem, model, costing, rightShift(model)));
-        }
-        if (effort.decodings() > 0) {
-            ShiftSearch search = new ShiftSearch(model, best.order(), effort.seed());
-            search.run(effort.decodings(), stopped);
-            best = best.orBetter(decoded(problem, model, costing, search.best()));
-        }
-        return best.plan();
+        return found(problem, published, effort, stopped).plan();
     }
 
-    private record Candidate(Plan plan, PlanCost cost, Order order) {
-        Candidate orBetter(Candidate other) {
+    /**
+     * A plan and the order that makes it, for whoever searches on.
+     *
+     * @param order gives the plan, or one that is as good
+     */
+    public record Found(BranchModel model, Plan plan, PlanCost cost, Order order) {
+        public Found orBetter(Found other) {
             return other.cost.isBetterThan(cost) ? other : this;
         }
     }
 
-    private static Candidate decoded(PlanningProblem problem, BranchModel model, Costing costing, Order order) {
+    /** As {@link #plan}, with the order. */
+    public static Found found(
+            PlanningProblem problem, Optional<Published> published, Effort effort, BooleanSupplier stopped) {
+        Plan urgent = SerialPlanner.plan(problem);
+        BranchModel model = BranchModel.of(problem, urgent, published);
+        Costing costing = new Costing(problem, published);
+        Found best = new Found(model, urgent, costing.of(urgent), Order.urgent(model));
+        if (published.isPresent()) {
+            best = best.orBetter(decoded(model, costing, rightShift(model)));
+        }
+        if (effort.decodings() > 0) {
+            ShiftSearch search = new ShiftSearch(model, best.order(), effort.seed());
+            search.run(effort.decodings(), stopped);
+            best = best.orBetter(decoded(model, costing, search.best()));
+        }
+        return best;
+    }
+
+    /** What an order gives: the planner makes the plan. */
+    public static Found decoded(BranchModel model, Costing costing, Order order) {
         Decoder decoder = new Decoder(model);
         Dates dates = decoder.emptyDates();
         decoder.decode(order, dates);
         Guidance guidance = Guiding.guidance(model, order, dates);
-        Plan plan = SerialPlanner.plan(problem, guidance);
-        return new Candidate(plan, costing.of(plan), order);
+        Plan plan = SerialPlanner.plan(model.problem, guidance);
+        return new Found(model, plan, costing.of(plan), order);
     }
 
     /** What people know, kept: same sequence, same crews, nothing earlier; what has to move moves later. */

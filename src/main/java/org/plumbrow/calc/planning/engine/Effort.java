@@ -1,0 +1,26 @@
+package org.plumbrow.calc.planning.engine;
+
+/**
+ * How much work a plan may take, in units that are the same on every machine: the same effort and seed give the same plan,
+ * whatever the threads.
+ *
+ * @param seed of all chance
+ * @param decodings orders that the search tries; a thousand take about 0.1 s at 75 projects
+ * @param rounds of the solver on four pieces of the plan each, at most
+ * @param proofRounds of the search for a bound, at most
+ * @param threads 1 or more
+ */
+public record Effort(long seed, int decodings, int rounds, int proofRounds, int threads) {
+
+    public Effort {
+        if (decodings < 0 || rounds < 0 || proofRounds < 0 || threads < 1) {
+            throw new IllegalArgumentException("no such effort: %d orders, %d rounds, %d rounds, %d threads"
+                    .formatted(decodings, rounds, proofRounds, threads));
+        }
+    }
+
+    /** In the background: some seconds where little is late, a minute where much is. */
+    public static Effort background(int threads) {
+        return new Effort(1, 20_000, 25, 400, threads);
+    }
+}

@@ -1,0 +1,27 @@
+package org.plumbrow.calc.planning.engine;
+
+import org.plumbrow.calc.planning.search.BranchModel;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Order;
+import org.plumbrow.calc.planning.search.Task;
+
+/** Orders read off dates. */
+final class Orders {
+
+    private Orders() {}
+
+    /** Served by start, each by its crew, known dates held unless they lie later: gives the same dates or earlier ones. */
+    static Order of(BranchModel model, Dates dates) {
+        int size = model.size();
+        Order order = new Order(dates.start.clone(), dates.crew.clone(), new int[size]);
+        for (int number = 0; number < size; number++) {
+            order.notBefore()[number] = held(model.tasks[number], dates.start[number]);
+        }
+        return order;
+    }
+
+    /** A known start is held back to its date, unless the plan puts it earlier for somebody's sake. */
+    static int held(Task task, int start) {
+        return task.knownStart < 0 ? 0 : Math.min(start, task.knownStart);
+    }
+}

@@ -1,0 +1,79 @@
+package org.plumbrow.calc.planning.engine;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.plumbrow.calc.planning.Costing;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.Promise;
+import org.plumbrow.calc.planning.Published;
+import org.plumbrow.calc.planning.bounds.LowerBound;
+import org.plumbrow.calc.planning.exact.PieceSolver;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
+import org.plumbrow.calc.planning.search.Due;
+import org.plumbrow.calc.planning.search.PlanSearch;
+import org.plumbrow.calc.planning.search.PlanSearch.Found;
+
+/** Makes a plan with all the work it may take, and proves how much better any other could be. */
+public final class Planner {
+
+    private final PlanningProblem problem;
+    private final Optional<Published> published;
+    private final Effort effort;
+    private final Watch watch;
+
+    private Planner(PlanningProblem problem, Optional<Published> published, Effort effort, Watch watch) {
+        this.problem = problem;
+        this.published = published;
+        this.effort = effort;
+        this.watch = watch;
+    }
+
+    /**
+     * @param published what people know: lateness alone is a reason to move it
+     * @param watch told how far it is; when it says stop, the best plan so far is the answer
+     */
+    public static Planned plan(PlanningProblem problem, Optional<Published> published, Effort effort, Watch watch) {
+        return new Planner(problem, published, effort, watch).plan();
+    }
+
+    private Planned plan() {
+        Found best = PlanSearch.found(
+                problem, published, new PlanSearch.Effort(effort.decodings(), effort.seed()), watch::isStopped);
+        return proved(pieces(best));
+    }
+
+    private Found pieces(Found start) {
+        LowerBound chains = new LowerBound(start.model(), dates(start));
+        if (effort.rounds() == 0 || chains.isReached() || !PieceSolver.isThere()) {
+            return start;
+        }
+        PieceSearch pieces = new PieceSearch(start.model(), start.order(), published.isPresent(), effort.seed());
+        pieces.run(effort.rounds(), effort.threads(), chains.value(), watch);
+        return start.orBetter(PlanSearch.decoded(start.model(), new Costing(problem, published), pieces.order()));
+    }
+
+    private Planned proved(Found best) {
+        Dates dates = dates(best);
+        LowerBound bound = new LowerBound(best.model(), dates);
+        if (dates.unplaced() == 0) {
+            watch.progress("Proving how much better any plan could be", 1, 1, dates.lateness());
+            bound.rent(effort.proofRounds(), watch::isStopped);
+        }
+        Map<Promise, Integer> lateAlone = new HashMap<>();
+        for (Due due : best.model().dues) {
+            if (bound.late(due) > 0) {
+                lateAlone.put(due.promise, bound.late(due));
+            }
+        }
+        return new Planned(best.plan(), Math.min(bound.value(), best.cost().lateness()), lateAlone);
+    }
+
+    private static Dates dates(Found found) {
+        Decoder decoder = new Decoder(found.model());
+        Dates dates = decoder.emptyDates();
+        decoder.decode(found.order(), dates);
+        return dates;
+    }
+}
