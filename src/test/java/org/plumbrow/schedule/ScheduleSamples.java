@@ -28,7 +28,7 @@ class ScheduleSamples implements RouteSamples {
 
     @Override
     public Map<String, String> in(TestBranch branch) {
-        return Map.of("activityKey", "survey");
+        return Map.of("activityKey", "survey", "reportDay", "2027-03-01", "dayOneStep", "introduced");
     }
 
     /** Whoever's project is asked about has its activities by then. */

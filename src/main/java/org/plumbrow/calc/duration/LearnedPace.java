@@ -26,6 +26,8 @@ public record LearnedPace(
         double nextLow,
         double nextHigh) {
 
+    static final String LEARNED = "learned";
+
     /** The row as a plan takes it: the table's own without work. */
     public WorkRate rate() {
         return works == 0
@@ -34,7 +36,7 @@ public record LearnedPace(
                         nextLow,
                         mean,
                         nextHigh,
-                        "learned from %s crew-days of finished work; the table counts as %s"
+                        (LEARNED + " from %s crew-days of finished work; the table counts as %s")
                                 .formatted(Figures.of(crewDays), Figures.of(TABLE_CREW_DAYS)));
     }
 

@@ -53,6 +53,14 @@ public record ProjectActivity(
         return (crewSize() + 1) / 2;
     }
 
+    /** The first of its rows that is counted: what is asked for when somebody reports how much was done. */
+    public Optional<WorkPart.Counted> counted() {
+        return parts.stream()
+                .filter(WorkPart.Counted.class::isInstance)
+                .map(WorkPart.Counted.class::cast)
+                .findFirst();
+    }
+
     /** Days with each row's own crew; of a wait its days, counted as {@link #dayKind()} says. */
     public Spread days() {
         return parts.stream().map(WorkPart::days).reduce(Spread.ZERO, Spread::plus);

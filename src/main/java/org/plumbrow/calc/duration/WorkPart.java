@@ -29,6 +29,11 @@ public sealed interface WorkPart {
     /** So much of something at a rate a day. */
     record Counted(WorkRate rate, Quantity quantity, boolean home) implements WorkPart {
 
+        /** Of the whole activity, in the rate's units. */
+        public double amount() {
+            return quantity.amount();
+        }
+
         @Override
         public String words() {
             return rate.words();
@@ -63,8 +68,12 @@ public sealed interface WorkPart {
                             rate.typical(),
                             rate.unit() + " a day",
                             false,
-                            "this branch's table, %s to %s, crew of %d"
-                                    .formatted(Figures.of(rate.low()), Figures.of(rate.high()), crew())));
+                            "%s, %s to %s, crew of %d"
+                                    .formatted(
+                                            rate.isLearned() ? "learned" : "this branch's table",
+                                            Figures.of(rate.low()),
+                                            Figures.of(rate.high()),
+                                            crew())));
         }
 
         @Override

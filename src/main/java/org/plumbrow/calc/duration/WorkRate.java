@@ -78,6 +78,11 @@ public record WorkRate(
         return (double) own / useful;
     }
 
+    /** Whether finished work of the branch has a say in it. */
+    public boolean isLearned() {
+        return source.startsWith(LearnedPace.LEARNED);
+    }
+
     public String sourceWords() {
         return source.isEmpty() ? "common practice, no source" : source;
     }

@@ -22,6 +22,7 @@ class ActivityChanges {
 
     private final Activities activities;
     private final BranchSettings settings;
+    private final WorkEvidence evidence;
     private final Journal journal;
     private final ApplicationEventPublisher events;
     private final Clock clock;
@@ -29,11 +30,13 @@ class ActivityChanges {
     ActivityChanges(
             Activities activities,
             BranchSettings settings,
+            WorkEvidence evidence,
             Journal journal,
             ApplicationEventPublisher events,
             Clock clock) {
         this.activities = activities;
         this.settings = settings;
+        this.evidence = evidence;
         this.journal = journal;
         this.events = events;
         this.clock = clock;
@@ -44,6 +47,13 @@ class ActivityChanges {
         Instant now = clock.instant();
         journal.append(change.apply(by, now), by, now);
         activities.flush();
+        evidence.renew(activity);
+        events.publishEvent(new ProjectChanged(activity.projectId(), activity.branchId()));
+    }
+
+    /** Nothing recorded changed, but what the work took did. */
+    void learn(Activity activity) {
+        evidence.renew(activity);
         events.publishEvent(new ProjectChanged(activity.projectId(), activity.branchId()));
     }
 

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,11 +35,13 @@ public class ActivityList {
     private final ActivityRows rows;
     private final ProjectStages stages;
     private final Designs designs;
+    private final FinishedWork finished;
 
-    ActivityList(ActivityRows rows, ProjectStages stages, Designs designs) {
+    ActivityList(ActivityRows rows, ProjectStages stages, Designs designs, FinishedWork finished) {
         this.rows = rows;
         this.stages = stages;
         this.designs = designs;
+        this.finished = finished;
     }
 
     /** Derives the activities anew, stores what has changed, and takes the stages reached for done. */
@@ -46,8 +49,9 @@ public class ActivityList {
     public List<JobActivities> refresh(List<ProjectFacts> projects, PlanningSettings settings) {
         Map<UUID, List<ActivityRow>> stored = byProject(projects);
         Map<UUID, DrawnQuantities> drawn = drawn(projects);
+        LearnedRates.Tables tables = finished.learned(settings).over(settings);
         for (ProjectFacts project : projects) {
-            List<ProjectActivity> derived = derive(project, drawn, settings);
+            List<ProjectActivity> derived = derive(project, drawn, tables.all());
             List<ActivityRow> known = stored.getOrDefault(project.id(), List.of());
             if (!isSame(derived, known)) {
                 rows.write(project.branchId(), project.id(), derived);
@@ -66,9 +70,10 @@ public class ActivityList {
     private List<JobActivities> read(
             List<ProjectFacts> projects, Map<UUID, DrawnQuantities> drawn, PlanningSettings settings) {
         Map<UUID, List<ActivityRow>> stored = byProject(projects);
+        LearnedRates.Tables tables = finished.learned(settings).over(settings);
         return projects.stream()
-                .map(project ->
-                        joined(project, derive(project, drawn, settings), stored.getOrDefault(project.id(), List.of())))
+                .map(project -> new JobActivities(
+                        project, items(project, drawn, tables, stored.getOrDefault(project.id(), List.of()))))
                 .toList();
     }
 
@@ -78,12 +83,13 @@ public class ActivityList {
         Map<UUID, DrawnQuantities> drawn =
                 drawn(Stream.concat(projects.stream(), Stream.of(thought)).toList());
         List<JobActivities> jobs = new ArrayList<>(read(projects, drawn, settings));
-        List<JobActivities.Item> items = new ArrayList<>();
-        for (ProjectActivity derived : derive(thought, drawn, settings)) {
+        LearnedRates.Tables tables = finished.learned(settings).over(settings);
+        List<ActivityRow> unstored = new ArrayList<>();
+        for (ProjectActivity derived : derive(thought, drawn, tables.all())) {
             UUID id = UUID.nameUUIDFromBytes((thought.id() + derived.key()).getBytes(StandardCharsets.UTF_8));
-            items.add(new JobActivities.Item(derived, ActivityRows.unstored(id, thought.id(), derived, items.size())));
+            unstored.add(ActivityRows.unstored(id, thought.id(), derived, unstored.size()));
         }
-        jobs.add(new JobActivities(thought, items));
+        jobs.add(new JobActivities(thought, items(thought, drawn, tables, unstored)));
         return jobs;
     }
 
@@ -109,14 +115,22 @@ public class ActivityList {
                 .orElse(List.of());
     }
 
-    private static JobActivities joined(ProjectFacts project, List<ProjectActivity> derived, List<ActivityRow> stored) {
-        Map<String, ActivityRow> byKey = stored.stream().collect(Collectors.toMap(ActivityRow::key, row -> row));
-        return new JobActivities(
-                project,
-                derived.stream()
-                        .filter(activity -> byKey.containsKey(activity.key()))
-                        .map(activity -> new JobActivities.Item(activity, byKey.get(activity.key())))
-                        .toList());
+    private static List<JobActivities.Item> items(
+            ProjectFacts project,
+            Map<UUID, DrawnQuantities> drawn,
+            LearnedRates.Tables tables,
+            List<ActivityRow> rows) {
+        Map<String, ActivityRow> byKey = rows.stream().collect(Collectors.toMap(ActivityRow::key, row -> row));
+        Map<String, Map<UUID, ProjectActivity>> byCrew = new HashMap<>();
+        tables.byCrew()
+                .forEach((crew, own) -> derive(project, drawn, own)
+                        .forEach(activity -> byCrew.computeIfAbsent(activity.key(), key -> new HashMap<>())
+                                .put(crew, activity)));
+        return derive(project, drawn, tables.all()).stream()
+                .filter(activity -> byKey.containsKey(activity.key()))
+                .map(activity -> new JobActivities.Item(
+                        activity, byKey.get(activity.key()), byCrew.getOrDefault(activity.key(), Map.of())))
+                .toList();
     }
 
     private static boolean isSame(List<ProjectActivity> derived, List<ActivityRow> stored) {

@@ -1,7 +1,9 @@
 package org.plumbrow.schedule.activity;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.plumbrow.calc.duration.ProjectActivity;
 import org.plumbrow.project.ProjectFacts;
 
@@ -12,8 +14,22 @@ import org.plumbrow.project.ProjectFacts;
  */
 public record JobActivities(ProjectFacts project, List<Item> items) {
 
-    /** An activity: how it is derived, and what is stored of it. */
-    public record Item(ProjectActivity derived, ActivityRow row) {}
+    /**
+     * An activity: how it is derived, and what is stored of it.
+     *
+     * @param byCrew for crews that have learned a pace of their own
+     */
+    public record Item(ProjectActivity derived, ActivityRow row, Map<UUID, ProjectActivity> byCrew) {
+
+        public Item {
+            byCrew = Map.copyOf(byCrew);
+        }
+
+        /** As that crew does it. */
+        public ProjectActivity derivedFor(UUID crewId) {
+            return byCrew.getOrDefault(crewId, derived);
+        }
+    }
 
     public JobActivities {
         items = List.copyOf(items);

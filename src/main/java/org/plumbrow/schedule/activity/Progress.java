@@ -84,6 +84,16 @@ public class Progress {
         changes.make(activity, by, (who, at) -> activity.record(now, who, at));
     }
 
+    /** After a daily report: where only its figures have changed, the pace is learned anew all the same. */
+    public void reportedUnchecked(UUID projectId, String key, Recorded now, Actor by) {
+        Activity activity = ofProject(projectId, key);
+        if (activity.recorded().equals(now)) {
+            changes.learn(activity);
+        } else {
+            changes.make(activity, by, (who, at) -> activity.record(now, who, at));
+        }
+    }
+
     /** For a room in which the answer came: the wait ends today, unless its end is known already. */
     public void answeredUnchecked(UUID projectId, ActivityCode wait, Actor by) {
         Activity activity = ofProject(projectId, wait.key());

@@ -8,12 +8,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
 import org.plumbrow.crew.EquipmentFacts;
@@ -38,14 +40,23 @@ class CrewWeek {
     private final Crews crews;
     private final PublishedPlan plan;
     private final Projects projects;
+    private final ReportRows reports;
     private final Words words;
 
-    CrewWeek(CrewDoor door, BranchSettings settings, Crews crews, PublishedPlan plan, Projects projects, Words words) {
+    CrewWeek(
+            CrewDoor door,
+            BranchSettings settings,
+            Crews crews,
+            PublishedPlan plan,
+            Projects projects,
+            ReportRows reports,
+            Words words) {
         this.door = door;
         this.settings = settings;
         this.crews = crews;
         this.plan = plan;
         this.projects = projects;
+        this.reports = reports;
         this.words = words;
     }
 
@@ -67,9 +78,11 @@ class CrewWeek {
                         .collect(Collectors.toMap(ProjectFacts::id, Function.identity()));
         Map<UUID, List<String>> machines = machines(crew.branchId(), bookings, monday);
         List<WorkDay> work = WorkDay.of(bookings, branch, crew);
+        Around around = new Around(
+                crewId, today, facts, machines, Set.copyOf(reports.reported(crewId, monday, monday.plusDays(6))));
         List<Day> days = new ArrayList<>();
         for (LocalDate date = monday; date.isBefore(monday.plusDays(7)); date = date.plusDays(1)) {
-            List<Visit> visits = visits(date, work, facts, machines);
+            List<Visit> visits = visits(date, work, around);
             if (branch.workingWeekdays().holds(date.getDayOfWeek()) || !visits.isEmpty()) {
                 days.add(new Day(date, date.equals(today), visits, off(date, branch, crew)));
             }
@@ -94,24 +107,45 @@ class CrewWeek {
                                 .toList()));
     }
 
-    private List<Visit> visits(
-            LocalDate date, List<WorkDay> work, Map<UUID, ProjectFacts> facts, Map<UUID, List<String>> machines) {
+    /** What is known about the week. @param machines by activity @param reported days with a report */
+    private record Around(
+            UUID crewId,
+            LocalDate today,
+            Map<UUID, ProjectFacts> facts,
+            Map<UUID, List<String>> machines,
+            Set<ReportRows.Day> reported) {}
+
+    private List<Visit> visits(LocalDate date, List<WorkDay> work, Around around) {
         return work.stream()
                 .filter(day -> day.date().equals(date))
                 .sorted(Comparator.comparing(WorkDay::from))
-                .map(day -> visit(day, facts.get(day.booking().projectId()), machines))
+                .map(day -> visit(day, around))
                 .toList();
     }
 
-    private Visit visit(WorkDay day, ProjectFacts project, Map<UUID, List<String>> machines) {
+    private Visit visit(WorkDay day, Around around) {
         CrewBooking booking = day.booking();
+        ProjectFacts project = around.facts.get(booking.projectId());
         return new Visit(
                 day.when(),
                 booking.words(),
                 "/projects/" + booking.projectId() + "/schedule/" + booking.key(),
+                field(day, around),
                 project,
-                machines.getOrDefault(booking.activityId(), List.of()),
+                around.machines.getOrDefault(booking.activityId(), List.of()),
                 projects.contactsUnchecked(project.id()).stream().findFirst().map(CrewWeek::call));
+    }
+
+    private static WeekView.Field field(WorkDay day, Around around) {
+        UUID projectId = day.booking().projectId();
+        return new WeekView.Field(
+                day.date().isAfter(around.today)
+                        ? Optional.empty()
+                        : Optional.of("/crews/%s/reports/%s/%s".formatted(around.crewId, projectId, day.date())),
+                around.reported.contains(new ReportRows.Day(projectId, day.date())),
+                day.booking().code() == ActivityCode.CUTOVER
+                        ? Optional.of("/projects/" + projectId + "/day-log")
+                        : Optional.empty());
     }
 
     private static String call(ProjectContact contact) {

@@ -23,9 +23,19 @@ record WeekView(CrewFacts crew, LocalDate monday, List<Day> days, Optional<Insta
             String when,
             String work,
             String href,
+            Field field,
             ProjectFacts project,
             List<String> machines,
             Optional<String> call) {}
+
+    /**
+     * What the crew writes down there.
+     *
+     * @param report address of the day's report; empty for a day ahead
+     * @param reported whether it is written
+     * @param dayLog address of the log of the cutover day; empty for other work
+     */
+    record Field(Optional<String> report, boolean reported, Optional<String> dayLog) {}
 
     /** "Crew 1: Sedge Hollow Dairy, then Hatch Ridge", "Crew 1: nothing booked this week". */
     public String heading() {

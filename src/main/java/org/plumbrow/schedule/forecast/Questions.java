@@ -44,10 +44,7 @@ final class Questions {
                 String id = item.row().id().toString();
                 plan.of(id)
                         .ifPresent(placement -> uncertain.put(
-                                id,
-                                uncertainty(
-                                        item.derived(),
-                                        placement.crewId().map(UUID::fromString).map(people::get))));
+                                id, uncertainty(item, placement.crewId().map(UUID::fromString), people)));
             }
             if (asked.test(job.project().id())) {
                 targets.addAll(targets(job));
@@ -56,11 +53,14 @@ final class Questions {
         return new ForecastQuestion(problem, plan, uncertain, targets);
     }
 
-    private static Uncertainty uncertainty(ProjectActivity derived, Optional<Integer> people) {
+    private static Uncertainty uncertainty(JobActivities.Item item, Optional<UUID> crew, Map<UUID, Integer> people) {
+        ProjectActivity derived = item.derived();
         return switch (derived.kind()) {
             case WAIT -> new Uncertainty.OfWait(derived.days());
             case CREW ->
-                new Uncertainty.OfWork(work(people.map(derived::daysFor).orElseGet(derived::days)));
+                new Uncertainty.OfWork(work(crew.filter(people::containsKey)
+                        .map(id -> item.derivedFor(id).daysFor(people.get(id)))
+                        .orElseGet(derived::days)));
             case DESK -> new Uncertainty.OfWork(work(derived.days()));
         };
     }

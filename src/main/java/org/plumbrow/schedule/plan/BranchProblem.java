@@ -85,7 +85,8 @@ public record BranchProblem(
                                         .map(item -> item.row().id().equals(activityId)
                                                 ? new JobActivities.Item(
                                                         item.derived(),
-                                                        item.row().fixedAs(pin))
+                                                        item.row().fixedAs(pin),
+                                                        item.byCrew())
                                                 : item)
                                         .toList()))
                         .toList(),
@@ -187,17 +188,17 @@ public record BranchProblem(
                         derived.justInTime());
             case CREW ->
                 new Work.ByCrew(
-                        derived.skills().stream().map(Skill::name).collect(Collectors.toSet()),
-                        halfDaysByCrew(derived));
+                        derived.skills().stream().map(Skill::name).collect(Collectors.toSet()), halfDaysByCrew(item));
         };
     }
 
-    private Map<String, Integer> halfDaysByCrew(ProjectActivity derived) {
+    private Map<String, Integer> halfDaysByCrew(JobActivities.Item item) {
         Map<String, Integer> halfDays = new HashMap<>();
         for (PlanCrew crew : crews) {
-            if (crew.people() >= derived.leastPeople()) {
+            if (crew.people() >= item.derived().leastPeople()) {
                 halfDays.put(
-                        crew.id().toString(), derived.daysFor(crew.people()).halfDaysTypical());
+                        crew.id().toString(),
+                        item.derivedFor(crew.id()).daysFor(crew.people()).halfDaysTypical());
             }
         }
         return halfDays;

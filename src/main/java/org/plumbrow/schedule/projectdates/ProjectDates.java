@@ -138,7 +138,7 @@ class ProjectDates {
             Optional<PlannedRow> now,
             Optional<PlannedRow> then,
             Optional<CrewFacts> crew) {
-        ProjectActivity derived = item.derived();
+        ProjectActivity derived = crew.map(CrewFacts::id).map(item::derivedFor).orElse(item.derived());
         return new ActivityView(
                 project,
                 item.row(),

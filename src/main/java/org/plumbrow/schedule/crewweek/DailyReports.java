@@ -1,0 +1,193 @@
+package org.plumbrow.schedule.crewweek;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.branch.BranchSettings;
+import org.plumbrow.branch.PlanningSettings;
+import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.duration.ActivityCode;
+import org.plumbrow.crew.CrewFacts;
+import org.plumbrow.evidence.EvidenceFacts;
+import org.plumbrow.evidence.EvidenceStore;
+import org.plumbrow.evidence.Keeping;
+import org.plumbrow.evidence.Upload;
+import org.plumbrow.project.Journal;
+import org.plumbrow.project.JournalEvent;
+import org.plumbrow.project.ProjectAccess;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.Projects;
+import org.plumbrow.schedule.CrewBooking;
+import org.plumbrow.schedule.PublishedPlan;
+import org.plumbrow.schedule.activity.ActivityList;
+import org.plumbrow.schedule.activity.JobActivities;
+import org.plumbrow.schedule.crewweek.ReportSheet.Work;
+import org.plumbrow.schedule.crewweek.ReportSheet.Written;
+import org.plumbrow.web.Access;
+import org.plumbrow.web.Actor;
+import org.plumbrow.web.May;
+import org.plumbrow.web.NotFound;
+import org.plumbrow.web.Refusal;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * The daily report of a crew at a project: read, written, changed until the end of the next working day; what it says was done
+ * is recorded of the activities.
+ */
+@Service
+public class DailyReports {
+
+    private final CrewDoor door;
+    private final ProjectAccess projectAccess;
+    private final Projects projects;
+    private final BranchSettings settings;
+    private final ActivityList activities;
+    private final PublishedPlan plan;
+    private final ReportRows rows;
+    private final ReportedProgress progress;
+    private final EvidenceStore evidence;
+    private final Journal journal;
+    private final Access access;
+    private final Clock clock;
+
+    DailyReports(
+            CrewDoor door,
+            ProjectAccess projectAccess,
+            Projects projects,
+            BranchSettings settings,
+            ActivityList activities,
+            PublishedPlan plan,
+            ReportRows rows,
+            ReportedProgress progress,
+            EvidenceStore evidence,
+            Journal journal,
+            Access access,
+            Clock clock) {
+        this.door = door;
+        this.projectAccess = projectAccess;
+        this.projects = projects;
+        this.settings = settings;
+        this.activities = activities;
+        this.plan = plan;
+        this.rows = rows;
+        this.progress = progress;
+        this.evidence = evidence;
+        this.journal = journal;
+        this.access = access;
+        this.clock = clock;
+    }
+
+    /** @throws NotFound for a day ahead, or a crew and a project of two branches */
+    @Transactional(readOnly = true)
+    ReportSheet sheet(UUID crewId, UUID projectId, LocalDate day) {
+        CrewFacts crew = door.open(crewId);
+        UUID branchId = projectAccess.require(projectId, May.RECORD_PROGRESS);
+        PlanningSettings with = settings.forPlanning(branchId);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), with.branch().zone());
+        if (!crew.branchId().equals(branchId) || day.isAfter(today) || day.isBefore(today.minusYears(2))) {
+            throw new NotFound();
+        }
+        ProjectFacts project = projects.factsUnchecked(projectId);
+        LocalDate until = with.branch().calendar().onOrAfter(day.plusDays(1));
+        Optional<Written> written = rows.find(of(crew, project, day));
+        List<EvidenceFacts> photos =
+                written.map(known -> evidence.of(rows.photos(known.id()))).orElse(List.of());
+        return new ReportSheet(
+                crew,
+                project,
+                day,
+                until,
+                !today.isAfter(until),
+                written,
+                works(crew, project, day, written, with),
+                photos.stream().filter(photo -> !photo.hidden()).toList());
+    }
+
+    private static ReportRows.Of of(CrewFacts crew, ProjectFacts project, LocalDate day) {
+        return new ReportRows.Of(project.branchId(), project.id(), crew.id(), day);
+    }
+
+    /** Hours of a usual day on the site. */
+    String usualHours(UUID branchId) {
+        double hours = settings.facts(branchId).hours().minutesOnSite() / 60.0;
+        return ReportRows.plain(java.math.BigDecimal.valueOf(hours)).toPlainString();
+    }
+
+    private List<Work> works(
+            CrewFacts crew, ProjectFacts project, LocalDate day, Optional<Written> written, PlanningSettings with) {
+        Set<UUID> booked = plan.ofCrew(crew.id(), HalfDay.morning(day), HalfDay.afternoon(day)).stream()
+                .map(CrewBooking::activityId)
+                .collect(Collectors.toSet());
+        Map<UUID, ReportRows.Before> before = rows.others(of(crew, project, day));
+        List<Work> works = new ArrayList<>();
+        for (JobActivities.Item item :
+                activities.read(List.of(project), with).get(0).items()) {
+            UUID id = item.row().id();
+            boolean own = written.flatMap(known -> known.report().line(id)).isPresent();
+            if (own || mayBeReported(item, day)) {
+                boolean likely = own || booked.contains(id) || item.row().isUnderWay();
+                double done = before.containsKey(id) ? before.get(id).quantity() : 0;
+                works.add(new Work(item, done, likely));
+            }
+        }
+        return works;
+    }
+
+    /** The cutover has a log of its own, which records it. */
+    private static boolean mayBeReported(JobActivities.Item item, LocalDate day) {
+        return item.derived().kind() == ActivityCode.Kind.CREW
+                && item.row().code() != ActivityCode.CUTOVER
+                && item.row()
+                        .recorded()
+                        .finished()
+                        .filter(finished -> finished.date().isBefore(day))
+                        .isEmpty();
+    }
+
+    /** @return what is wrong with it @throws org.plumbrow.web.EditedMeanwhile */
+    @Transactional
+    Optional<Refusal> save(ReportSheet sheet, DailyReport report, List<Upload> photos) {
+        projectAccess.require(sheet.project().id(), May.RECORD_PROGRESS);
+        if (!sheet.open()) {
+            return Optional.of(Refusal.ofForm("This report could be changed until %s. Tell the project manager instead."
+                    .formatted(DayWords.of(sheet.until()))));
+        }
+        List<UUID> kept = new ArrayList<>();
+        for (Upload photo : photos) {
+            Keeping keeping =
+                    evidence.keep(sheet.crew().branchId(), sheet.project().id(), photo, access.actor());
+            if (keeping instanceof Keeping.Refused refused) {
+                return Optional.of(Refusal.ofForm(photo.name() + ": " + refused.sentence()));
+            }
+            kept.add(((Keeping.Kept) keeping).evidence().id());
+        }
+        write(sheet, report, kept, access.actor());
+        return Optional.empty();
+    }
+
+    /** For the demo: as {@link #save}, by whom, without a door. */
+    @Transactional
+    public void reportUnchecked(UUID crewId, UUID projectId, LocalDate day, SaidOfTheDay said, Actor by) {
+        ReportSheet sheet = sheet(crewId, projectId, day);
+        write(sheet, said.report(sheet), List.of(), by);
+    }
+
+    private void write(ReportSheet sheet, DailyReport report, List<UUID> photos, Actor by) {
+        Instant now = clock.instant();
+        ReportRows.Of of = of(sheet.crew(), sheet.project(), sheet.day());
+        UUID id = rows.write(of, sheet.written(), report, by, now);
+        photos.forEach(photo -> rows.addPhoto(of, id, photo));
+        journal.append(
+                JournalEvent.of(sheet.project().id(), "report.daily", ReportWords.sentence(sheet, report)), by, now);
+        progress.take(sheet, report, rows.others(of), by);
+    }
+}
