@@ -28,7 +28,8 @@
             "calc :: duration",
             "calc :: forecast",
             "calc :: planning",
-            "calc :: search"
+            "calc :: search",
+            "calc :: planning-engine"
         })
 package org.plumbrow.schedule;
 

@@ -65,7 +65,9 @@ final class Decisions {
                         .formatted(
                                 sheet.projectName(promise.projectId()),
                                 LookAheadWords.workingDays(2 * promise.daysLate())),
-                promised(promise),
+                (promised(promise) + " "
+                                + BoundWords.ofBroken(promise, sheet.plan().head()))
+                        .strip(),
                 List.of(why(promise)));
     }
 

@@ -74,6 +74,7 @@ class LookAheadReading {
                 looked.idle().stream().mapToInt(gap -> gap.halfDays()).sum(),
                 rows.crewHalfDays(),
                 late(sheet),
+                BoundWords.ofPlan(sheet.plan().head()),
                 weeks(sheet, looked),
                 decisions.stream().limit(DECISIONS_SHOWN).toList(),
                 Math.max(0, decisions.size() - DECISIONS_SHOWN));

@@ -13,6 +13,7 @@ import org.plumbrow.schedule.plan.PlanHead;
  * @param other the plan it can be compared with
  * @param effect what publishing the draft would change; empty when the published plan is shown
  * @param idleHalfDays of crews within the weeks shown, from the plan's first day on
+ * @param bound how few half-days late any plan has; empty where nothing was proved or nothing is late
  * @param laterPromises promises after the weeks shown that hold
  */
 record LookAheadView(
@@ -29,6 +30,7 @@ record LookAheadView(
         int idleHalfDays,
         int crewHalfDays,
         List<Late> late,
+        String bound,
         List<WeekRow> weeks,
         List<Decision> decisions,
         int moreDecisions) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.plumbrow.calc.planning.Breach;
 import org.plumbrow.calc.planning.Finding;
@@ -18,6 +17,10 @@ import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.PromiseOutcome;
 import org.plumbrow.calc.planning.Published;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.engine.Effort;
+import org.plumbrow.calc.planning.engine.Planned;
+import org.plumbrow.calc.planning.engine.Planner;
+import org.plumbrow.calc.planning.engine.Watch;
 import org.plumbrow.calc.planning.search.PlanSearch;
 import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.JobActivities;
@@ -25,10 +28,15 @@ import org.plumbrow.schedule.activity.JobActivities;
 /**
  * A plan with what it was made from and what was found on the way, checked.
  *
+ * @param proved about all other plans; empty for a plan that was made at once
  * @param findings of the plan, and projects that cannot be planned at all
  */
 public record ComputedPlan(
-        PlanningProblem problem, Plan plan, List<MachineBooking> machines, List<PlanFinding> findings) {
+        PlanningProblem problem,
+        Plan plan,
+        Optional<ProvedBound> proved,
+        List<MachineBooking> machines,
+        List<PlanFinding> findings) {
 
     private static final Set<Finding.Kind> CLASHES =
             EnumSet.of(Finding.Kind.BOOKED_TWICE, Finding.Kind.EQUIPMENT_SHORT);
@@ -40,18 +48,19 @@ public record ComputedPlan(
      */
     public static ComputedPlan of(BranchProblem branch) {
         PlanningProblem problem = branch.toCore();
-        return held(branch, problem, SerialPlanner.plan(problem));
+        return held(branch, problem, SerialPlanner.plan(problem), Optional.empty());
     }
 
     /**
-     * As {@link #of}, with a search for a better order that moves as little as it can of what people know.
+     * As {@link #of}, with all the work a plan may take; it moves as little as it can of what people know.
      *
      * @param published empty before the first plan
-     * @param stopped asked now and then; the best plan so far is the answer
+     * @param watch told how far it is; when it says stop, the best plan so far is the answer
      */
-    static ComputedPlan searched(BranchProblem branch, Optional<Published> published, BooleanSupplier stopped) {
+    static ComputedPlan improved(BranchProblem branch, Optional<Published> published, Effort effort, Watch watch) {
         PlanningProblem problem = branch.toCore();
-        return held(branch, problem, PlanSearch.plan(problem, published, PlanSearch.Effort.USUAL, stopped));
+        Planned planned = Planner.plan(problem, published, effort, watch);
+        return held(branch, problem, planned.plan(), Optional.of(ProvedBound.of(planned)));
     }
 
     /** As {@link #of}, with what people know kept as far as it can be: at once, without a search. */
@@ -60,10 +69,12 @@ public record ComputedPlan(
         return held(
                 branch,
                 problem,
-                PlanSearch.plan(problem, Optional.of(published), PlanSearch.Effort.NO_SEARCH, () -> false));
+                PlanSearch.plan(problem, Optional.of(published), PlanSearch.Effort.NO_SEARCH, () -> false),
+                Optional.empty());
     }
 
-    private static ComputedPlan held(BranchProblem branch, PlanningProblem problem, Plan plan) {
+    private static ComputedPlan held(
+            BranchProblem branch, PlanningProblem problem, Plan plan, Optional<ProvedBound> proved) {
         Set<String> explained =
                 plan.findings().stream().map(Finding::activityId).collect(Collectors.toSet());
         List<Breach> unexplained = PlanCheck.breaches(problem, plan).stream()
@@ -74,7 +85,7 @@ public record ComputedPlan(
             throw new BrokenPlan(unexplained);
         }
         return new ComputedPlan(
-                problem, plan, MachineChoice.of(problem, plan, branch.equipment()), findings(branch, plan));
+                problem, plan, proved, MachineChoice.of(problem, plan, branch.equipment()), findings(branch, plan));
     }
 
     /** Says whether another plan was made from the same; only a plan that is stored asks for it. */
@@ -124,7 +135,8 @@ public record ComputedPlan(
                 outcome.finish(),
                 outcome.halfDaysLate(),
                 outcome.halfDaysSpare(),
-                outcome.bindingActivityId().map(UUID::fromString));
+                outcome.bindingActivityId().map(UUID::fromString),
+                Optional.empty());
     }
 
     /** A plan that breaks a rule of its own. */

@@ -2,6 +2,7 @@ package org.plumbrow.schedule.plan;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.UUID;
 import org.plumbrow.calc.calendar.HalfDay;
 
@@ -12,6 +13,7 @@ import org.plumbrow.calc.calendar.HalfDay;
  * @param first the half-day from which it plans
  * @param fingerprint of what it was made from
  * @param halfDaysLate of all promises, weighted: what the plan minimises
+ * @param lowerBound no plan from the same input has fewer; empty where nothing was proved
  */
 public record PlanHead(
         UUID id,
@@ -23,6 +25,7 @@ public record PlanHead(
         HalfDay first,
         String fingerprint,
         long halfDaysLate,
+        OptionalLong lowerBound,
         Optional<Instant> publishedAt,
         String publishedBy) {
 

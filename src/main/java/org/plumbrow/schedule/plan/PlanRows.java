@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.UUID;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -143,6 +144,7 @@ class PlanRows {
                 HalfDayNumber.at(row.getInt("first_half_day")),
                 row.getString("fingerprint"),
                 row.getLong("half_days_late"),
+                bound(row),
                 instant(row, "published_at"),
                 Optional.ofNullable(row.getString("published_by")).orElse(""));
     }
@@ -174,7 +176,13 @@ class PlanRows {
                 Optional.ofNullable((Integer) row.getObject("finish_half_day")).map(HalfDayNumber::at),
                 row.getInt("half_days_late"),
                 row.getInt("half_days_spare"),
-                id(row, "binding_activity_id"));
+                id(row, "binding_activity_id"),
+                Optional.ofNullable((Integer) row.getObject("late_alone")));
+    }
+
+    private static OptionalLong bound(ResultSet row) throws SQLException {
+        long bound = row.getLong("lower_bound");
+        return row.wasNull() ? OptionalLong.empty() : OptionalLong.of(bound);
     }
 
     private static Optional<UUID> id(ResultSet row, String name) throws SQLException {

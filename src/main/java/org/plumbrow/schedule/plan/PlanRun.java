@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.planning.engine.Effort;
+import org.plumbrow.calc.planning.engine.Watch;
 import org.plumbrow.database.BackgroundWork;
 import org.plumbrow.database.RunFailed;
 import org.plumbrow.database.RunProgress;
@@ -26,6 +28,9 @@ class PlanRun implements BackgroundWork {
 
     private static final Logger LOG = LoggerFactory.getLogger(PlanRun.class);
     private static final int STEPS = 5;
+
+    /** The plan is the same on any number of them. */
+    private static final int MOST_THREADS = 4;
 
     private final PlanInputs inputs;
     private final PlanRows rows;
@@ -77,25 +82,46 @@ class PlanRun implements BackgroundWork {
                 STEPS,
                 "Storing %d planned activities"
                         .formatted(computed.plan().placements().size()));
-        if (progress.isStopped()) {
-            return "Stopped; the plan is as it was.";
-        }
+        boolean stopped = progress.isStopped();
         String outcome = transaction.execute(status -> store(progress, computed, forecasts));
         progress.step(STEPS, STEPS, "Done");
-        return outcome;
+        return stopped ? "Search stopped, the best plan so far is kept. " + outcome : outcome;
     }
 
     private static ComputedPlan computed(
             RunProgress progress, BranchProblem problem, Optional<PlanForecasting.Known> published) {
         try {
-            return ComputedPlan.searched(
+            return ComputedPlan.improved(
                     problem,
                     published.map(known -> KnownPlan.published(known.rows(), problem.today())),
-                    progress::isStopped);
+                    Effort.background(
+                            Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())),
+                    new Told(progress));
         } catch (ComputedPlan.BrokenPlan broken) {
             LOG.error("The plan of branch {} breaks its own rules: {}", progress.branchId(), broken.getMessage());
             throw new RunFailed("The plan could not be computed: it broke a rule of its own, a fault of ours that is"
                     + " in the log. The last good plan is still shown.");
+        }
+    }
+
+    /** Tells the page how the search goes; whoever finds that good enough stops it and has the best plan so far. */
+    private record Told(RunProgress progress) implements Watch {
+        @Override
+        public boolean isStopped() {
+            return progress.isStopped();
+        }
+
+        @Override
+        public void progress(String stage, int done, int of, long lateness) {
+            progress.step(
+                    1,
+                    STEPS,
+                    "%s, %d of %d; best plan so far: %s"
+                            .formatted(
+                                    stage,
+                                    done,
+                                    of,
+                                    lateness == 0 ? "nothing late" : lateness + " half-days late, weighted"));
         }
     }
 

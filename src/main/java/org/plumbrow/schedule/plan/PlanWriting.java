@@ -23,8 +23,9 @@ import org.springframework.stereotype.Repository;
 class PlanWriting {
 
     private static final String PLAN = """
-            insert into plan (id, version, branch_id, number, state, made_at, made_by, first_half_day, fingerprint, half_days_late)
-            values (:id, 0, :branch, :number, 'DRAFT', :now, :by, :first, :fingerprint, :late)
+            insert into plan (id, version, branch_id, number, state, made_at, made_by, first_half_day, fingerprint, half_days_late,
+                              lower_bound)
+            values (:id, 0, :branch, :number, 'DRAFT', :now, :by, :first, :fingerprint, :late, :bound)
             """;
     private static final String ACTIVITY = """
             insert into planned_activity (plan_id, activity_id, branch_id, project_id, start_half_day, finish_half_day,
@@ -33,8 +34,8 @@ class PlanWriting {
             """;
     private static final String PROMISE = """
             insert into planned_promise (plan_id, project_id, branch_id, milestone, promised_on, finish_half_day,
-                                         half_days_late, half_days_spare, binding_activity_id)
-            values (:plan, :project, :branch, :milestone, :promised, :finish, :late, :spare, :binding)
+                                         half_days_late, half_days_spare, binding_activity_id, late_alone)
+            values (:plan, :project, :branch, :milestone, :promised, :finish, :late, :spare, :binding, :alone)
             """;
     private static final String FINDING = """
             insert into plan_finding (plan_id, position, branch_id, kind, activity_id, stops_publishing, sentence)
@@ -65,7 +66,10 @@ class PlanWriting {
                         .addValue("by", by)
                         .addValue("first", HalfDayNumber.of(computed.problem().today()))
                         .addValue("fingerprint", computed.fingerprint())
-                        .addValue("late", computed.plan().weightedHalfDaysLate()));
+                        .addValue("late", computed.plan().weightedHalfDaysLate())
+                        .addValue(
+                                "bound",
+                                computed.proved().map(ProvedBound::lowerBound).orElse(null)));
         jdbc.batchUpdate(ACTIVITY, activities(id, branchId, computed));
         jdbc.batchUpdate(PROMISE, promises(id, branchId, computed));
         jdbc.batchUpdate(MACHINE, machines(id, branchId, computed));
@@ -174,7 +178,15 @@ class PlanWriting {
 
     private static MapSqlParameterSource[] promises(UUID plan, UUID branch, ComputedPlan computed) {
         return computed.plan().promises().stream()
-                .map(outcome -> promise(outcome).addValue("plan", plan).addValue("branch", branch))
+                .map(outcome -> promise(outcome)
+                        .addValue("plan", plan)
+                        .addValue("branch", branch)
+                        .addValue(
+                                "alone",
+                                computed.proved()
+                                        .map(proved -> proved.lateAlone(UUID.fromString(
+                                                outcome.promise().projectId())))
+                                        .orElse(null)))
                 .toArray(MapSqlParameterSource[]::new);
     }
 

@@ -13,6 +13,7 @@ import org.plumbrow.calc.calendar.HalfDay;
  * @param finish of the milestone; empty when one of its activities has no date
  * @param halfDaysSpare working half-days before the end of the promised day; 0 when it is late
  * @param bindingActivityId the activity whose finish is the milestone's
+ * @param lateAlone half-days late in any plan, for its own chain of work and waits; empty where nothing was proved
  */
 public record PlannedPromise(
         UUID projectId,
@@ -21,7 +22,8 @@ public record PlannedPromise(
         Optional<HalfDay> finish,
         int halfDaysLate,
         int halfDaysSpare,
-        Optional<UUID> bindingActivityId) {
+        Optional<UUID> bindingActivityId,
+        Optional<Integer> lateAlone) {
 
     /** A promise with less than so many working half-days to spare is at risk: three days of rain break it. */
     private static final int AT_RISK_BELOW_HALF_DAYS = 6;

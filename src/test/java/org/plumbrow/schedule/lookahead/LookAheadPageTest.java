@@ -58,6 +58,8 @@ class LookAheadPageTest {
                 .bodyText()
                 .contains("<h1>Look-ahead: one promise breaks</h1>")
                 .contains("Hatch Ridge breaks its promise by")
+                .contains("No plan can keep it: with every crew free for it")
+                .contains("No plan is less late: that is proved.")
                 .contains("/projects/" + hopeless + "/schedule");
     }
 

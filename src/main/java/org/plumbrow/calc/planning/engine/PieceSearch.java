@@ -23,6 +23,9 @@ import org.plumbrow.calc.planning.search.Order;
 final class PieceSearch {
 
     private static final int PIECES_A_ROUND = 4;
+    /** Rounds without a better plan after which it is given up. */
+    private static final int PATIENCE = 12;
+
     private static final int LEAST_WORKS = 12;
     private static final int MOST_WORKS = 150;
 
@@ -64,17 +67,24 @@ final class PieceSearch {
     void run(int rounds, int threads, long least, Watch watch) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
-            for (int round = 0; round < rounds && !watch.isStopped() && best.cost() > least * 1_000_000L; round++) {
+            int idle = 0;
+            for (int round = 0; round < rounds && idle < PATIENCE && goesOn(least, watch); round++) {
+                long before = best.cost();
                 List<Piece> pieces = new ArrayList<>();
                 for (int piece = 0; piece < PIECES_A_ROUND; piece++) {
                     pieces.add(new Neighbourhood(model, decoder, best, chance).draw((int) works));
                 }
                 merge(pieces, solved(pieces, pool));
+                idle = best.cost() < before ? 0 : idle + 1;
                 watch.progress("Improving pieces of the plan", round + 1, rounds, best.lateness());
             }
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    private boolean goesOn(long least, Watch watch) {
+        return !watch.isStopped() && best.cost() > least * 1_000_000L;
     }
 
     private List<Answer> solved(List<Piece> pieces, ExecutorService pool) {

@@ -41,26 +41,31 @@ public final class Planner {
     private Planned plan() {
         Found best = PlanSearch.found(
                 problem, published, new PlanSearch.Effort(effort.decodings(), effort.seed()), watch::isStopped);
-        return proved(pieces(best));
+        LowerBound bound = bound(best);
+        return proved(pieces(best, bound.value()), bound);
     }
 
-    private Found pieces(Found start) {
-        LowerBound chains = new LowerBound(start.model(), dates(start));
-        if (effort.rounds() == 0 || chains.isReached() || !PieceSolver.isThere()) {
-            return start;
-        }
-        PieceSearch pieces = new PieceSearch(start.model(), start.order(), published.isPresent(), effort.seed());
-        pieces.run(effort.rounds(), effort.threads(), chains.value(), watch);
-        return start.orBetter(PlanSearch.decoded(start.model(), new Costing(problem, published), pieces.order()));
-    }
-
-    private Planned proved(Found best) {
+    private LowerBound bound(Found best) {
         Dates dates = dates(best);
         LowerBound bound = new LowerBound(best.model(), dates);
         if (dates.unplaced() == 0) {
-            watch.progress("Proving how much better any plan could be", 1, 1, dates.lateness());
+            watch.progress("Proving how few any plan can have late", 1, 2, dates.lateness());
             bound.rent(effort.proofRounds(), watch::isStopped);
         }
+        return bound;
+    }
+
+    private Found pieces(Found start, long least) {
+        boolean done = start.cost().lateness() <= least && start.cost().disturbance() == 0;
+        if (effort.rounds() == 0 || done || !PieceSolver.isThere()) {
+            return start;
+        }
+        PieceSearch pieces = new PieceSearch(start.model(), start.order(), published.isPresent(), effort.seed());
+        pieces.run(effort.rounds(), effort.threads(), least, watch);
+        return start.orBetter(PlanSearch.decoded(start.model(), new Costing(problem, published), pieces.order()));
+    }
+
+    private static Planned proved(Found best, LowerBound bound) {
         Map<Promise, Integer> lateAlone = new HashMap<>();
         for (Due due : best.model().dues) {
             if (bound.late(due) > 0) {
