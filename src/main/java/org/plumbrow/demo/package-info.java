@@ -30,6 +30,7 @@
             "estimate :: savings",
             "cutover",
             "cutover :: daylog",
+            "cutover :: ridethrough",
             "status",
             "calc",
             "calc :: calendar",

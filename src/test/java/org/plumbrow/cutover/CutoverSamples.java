@@ -21,6 +21,8 @@ class CutoverSamples implements RouteSamples {
                 "1",
                 "logHold",
                 "H1",
+                "loadKind",
+                "houses",
                 "windowId",
                 Ids.next().toString());
     }

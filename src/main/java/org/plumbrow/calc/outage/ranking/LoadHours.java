@@ -78,7 +78,6 @@ public record LoadHours(String load, LocalDateTime first, List<Stands> hours) {
                             question.doubts(),
                             question.guessed(),
                             question.horizonMinutes())
-                    .answer()
                     .asGiven());
             Stands warm = at.apply(hour.warmC());
             hours.add(hour.warmC() == hour.coldC() ? warm : warm.and(at.apply(hour.coldC())));

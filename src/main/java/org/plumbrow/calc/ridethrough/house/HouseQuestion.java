@@ -60,6 +60,11 @@ public record HouseQuestion(
                 HouseBalance.of(house, outdoors).settlesAtC());
     }
 
+    /** With the house's own mass factor alone: for whoever asks of many hours. */
+    public RideThrough asGiven() {
+        return rideThrough(house);
+    }
+
     private RideThrough rideThrough(LivestockHouse which) {
         HouseBalance middle = HouseBalance.of(which, outdoors);
         List<HouseDoubts.Corner> corners = doubts.corners();
