@@ -60,9 +60,18 @@ class OutageController {
         return "cutover/outage";
     }
 
-    /** @param window the day of an offered window; without it a day is named by hand */
+    /**
+     * @param window the day of an offered window; without it a day is named by hand
+     * @param start the hour of a ranked one; without it the day's own
+     * @param crew who is free then
+     */
     @GetMapping("/projects/{projectId}/outage/choose")
-    String choose(@PathVariable UUID projectId, @RequestParam @Nullable String window, Model model) {
+    String choose(
+            @PathVariable UUID projectId,
+            @RequestParam @Nullable String window,
+            @RequestParam @Nullable String start,
+            @RequestParam @Nullable String crew,
+            Model model) {
         Choosing choosing = reading.choosing(projectId);
         OutageSheet sheet = choosing.sheet();
         Long version = sheet.live() == null ? null : sheet.live().version();
@@ -73,7 +82,8 @@ class OutageController {
                         .findFirst()
                         .map(candidate ->
                                 WindowForm.of(candidate, sheet.asking().plannedMinutes(), version))
-                        .orElseGet(() -> byHand(sheet, version));
+                        .orElseGet(() -> byHand(sheet, version))
+                        .at(window, start, crew);
         model.addAttribute("windowForm", form);
         return page(choosing, form, model);
     }

@@ -3,6 +3,7 @@ package org.plumbrow.cutover;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -43,6 +44,25 @@ final class OutageForms {
                     candidate.rainDate().map(rain -> rain.start()).orElse(null),
                     "",
                     version);
+        }
+
+        /** The same at an hour that was chosen from the ranked ones; what cannot be read changes nothing. */
+        WindowForm at(@Nullable String chosen, @Nullable String hour, @Nullable String crew) {
+            try {
+                return chosen == null || hour == null
+                        ? this
+                        : new WindowForm(
+                                LocalDate.parse(chosen),
+                                LocalTime.parse(hour),
+                                outageMinutes,
+                                crew == null || crew.isEmpty() ? crewId : UUID.fromString(crew),
+                                rainDay,
+                                rainStart,
+                                reason,
+                                version);
+            } catch (DateTimeParseException | IllegalArgumentException unreadable) {
+                return this;
+            }
         }
 
         Optional<OutageChoice> choice() {

@@ -66,7 +66,7 @@ final class WindowRules {
     }
 
     /** On two nights a year some minutes are missing or come twice. */
-    private static boolean isSkippedOrDoubled(LocalDate day, LocalTime start, int minutes, ZoneId zone) {
+    static boolean isSkippedOrDoubled(LocalDate day, LocalTime start, int minutes, ZoneId zone) {
         var rules = zone.getRules();
         return rules.getValidOffsets(day.atTime(start)).size() != 1
                 || rules.getValidOffsets(day.atTime(start).plusMinutes(minutes)).size() != 1;

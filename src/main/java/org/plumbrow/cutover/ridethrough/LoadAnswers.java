@@ -61,8 +61,16 @@ public final class LoadAnswers {
         return loads;
     }
 
-    /** What does not ask for the weather. */
-    public static List<LoadHours> always(OnSite site, LocalDateTime first, int hours) {
+    /** What does not ask for the weather; of what does no hour is known. */
+    public static List<LoadHours> withoutWeather(OnSite site, LocalDateTime first, int hours) {
+        List<LoadHours> loads = new ArrayList<>(always(site, first, hours));
+        for (LoadKind kind : List.of(LoadKind.HOUSES, LoadKind.STORES, LoadKind.GREENHOUSES)) {
+            site.rows(kind).forEach(row -> loads.add(new LoadHours(row.text("mark"), first, List.of())));
+        }
+        return loads;
+    }
+
+    private static List<LoadHours> always(OnSite site, LocalDateTime first, int hours) {
         List<LoadHours> loads = new ArrayList<>();
         site.only(LoadKind.TANK)
                 .ifPresent(tank -> loads.add(LoadHours.always(StoreLoads.tankStands(tank), first, hours)));

@@ -1,0 +1,141 @@
+package org.plumbrow.cutover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.PlumbrowTest;
+import org.plumbrow.Queries;
+import org.plumbrow.TestWorld;
+import org.plumbrow.cutover.CutoverFixture.Ground;
+import org.plumbrow.cutover.ridethrough.LoadKind;
+import org.plumbrow.cutover.ridethrough.SiteLoads;
+import org.plumbrow.design.part.Cells;
+import org.plumbrow.web.Visitor;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+/** The hours in which the power can be off: ranked, opened, and what would have to give where there is none. */
+@PlumbrowTest
+class OutageHoursPageTest {
+
+    /** Milked at five in the morning and at five in the afternoon. */
+    private static final Cells TANK = new Cells(Map.of(
+                    "fullLb", "12900", "milkLb", "6400", "milkF", "38", "roomF", "72", "from1", "05:00", "to1", "07:00",
+                    "from2", "17:00", "to2", "19:00", "afterF", "50"))
+            .with("coolingF", "20");
+
+    @Autowired
+    MockMvcTester mvc;
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    CutoverFixture fixture;
+
+    @Autowired
+    SiteLoads loads;
+
+    private UUID project;
+    private Visitor pm;
+
+    @BeforeEach
+    void aDairy() {
+        Ground ground = fixture.ground();
+        project = fixture.dairy(ground);
+        pm = ground.branch().projectManager();
+    }
+
+    private void write(LoadKind kind, Cells... rows) {
+        world.as(
+                pm,
+                () -> assertThat(loads.keep(project, kind, -1, List.of(rows))).isEmpty());
+    }
+
+    private MvcTestResult get(String suffix) {
+        return mvc.get()
+                .uri("/projects/" + project + suffix)
+                .with(world.signedIn(pm))
+                .exchange();
+    }
+
+    private Document page(String suffix) throws Exception {
+        return Jsoup.parse(get(suffix).getResponse().getContentAsString());
+    }
+
+    @Test
+    void aFarmOnWhichNothingIsWrittenGetsNoChance() throws Exception {
+        Document page = page("/outage/hours");
+        assertThat(page.text())
+                .contains("Nobody has written down what suffers on this site")
+                .contains("not given")
+                .doesNotContain("of 100");
+    }
+
+    @Test
+    void aDairysHoursKeepClearOfTheMilkingsAndLeadIntoTheChoice() throws Exception {
+        write(LoadKind.TANK, TANK);
+        Document page = page("/outage/hours");
+        assertThat(page.select("h1").text()).isEqualTo("Tuesday, March 16 at 9:00 am looks best");
+        assertThat(page.text())
+                .contains("of 100")
+                .contains("Latest reversal")
+                .contains("Latest minute to start")
+                .contains("2 needed");
+        String choose = page.select("article a[href*=choose]").get(0).attr("href");
+        Document form = page(choose.substring(choose.indexOf("/outage")));
+        assertThat(form.select("input[name=day]").val()).isEqualTo("2027-03-16");
+        assertThat(form.select("input[name=start]").val()).isEqualTo("09:00");
+    }
+
+    @Test
+    void anHourTooCloseAfterMilkingIsOpenedWithItsReasonAndItsCure() throws Exception {
+        write(LoadKind.TANK, TANK.with("to1", "08:00"));
+        Document page = page("/outage/hours?day=2027-03-16&time=09:30");
+        assertThat(page.select("#opened").text()).isEqualTo("Tuesday, March 16 at 9:30 am, opened");
+        assertThat(page.text())
+                .contains("90 min after milking, 120 needed.")
+                .contains("The limit stays: ask the customer to milk 30 min earlier.");
+    }
+
+    @Test
+    void whereNoHourIsFeasibleTheLimitThatWouldHaveToGiveIsNamed() throws Exception {
+        write(
+                LoadKind.TIMES,
+                new Cells(Map.of(
+                        "mark", "school", "what", "BUSINESS", "weekdays", "DAILY", "from", "09:00", "to", "16:00")));
+        Document page = page("/outage/hours");
+        assertThat(page.select("h1").text()).isEqualTo("No hour of the next weeks is feasible");
+        assertThat(page.text()).contains("Which limit would have to give").contains("of school");
+    }
+
+    @Test
+    void anHourThatIsNotLookedAtIsRefusedInWords() throws Exception {
+        MvcTestResult answer = get("/outage/hours?day=2031-03-16&time=09:30");
+        assertThat(answer).hasStatus(422);
+        assertThat(answer.getResponse().getContentAsString()).contains("within the weeks looked at");
+    }
+
+    @Test
+    void noWordSaysThatAnythingIsSafeToTouch() throws Exception {
+        write(LoadKind.TANK, TANK);
+        assertThat(page("/outage/hours").text().toLowerCase(java.util.Locale.ROOT))
+                .doesNotContain("safe to touch")
+                .doesNotContain("is safe");
+    }
+
+    @Test
+    void thePageTakesAFixedNumberOfQueries() {
+        write(LoadKind.TANK, TANK);
+        get("/outage/hours");
+        assertThat(Queries.count(() -> assertThat(get("/outage/hours")).hasStatusOk()))
+                .isLessThanOrEqualTo(35);
+    }
+}
