@@ -75,19 +75,38 @@ public record LoadCard(LoadKind kind, String name, int outageMinutes, List<Way> 
         return first().planned().isPresent() ? words(first().planned().getAsDouble()) : "";
     }
 
-    /** talk, short, half or long: how the short end lies to the planned outage. There is no word for safe. */
+    /** talk, short, half, opens or long: how the short end lies to the planned outage. There is no word for safe. */
     public String alarm() {
+        String asItStands = alarmAsItStands();
+        return asItStands.equals("long") && shortEnd(unopened()) < TIMES_OUTAGE * outageMinutes ? "opens" : asItStands;
+    }
+
+    /** The house if curtains or vents do not open after all; as it stands where it has none. */
+    RideThrough unopened() {
+        return kind == LoadKind.HOUSES && answers.size() > 2 ? answers.get(1).answer() : first();
+    }
+
+    /** "14 min to 1 h": what is left if they do not open. */
+    public String unopenedRange() {
+        return range(unopened());
+    }
+
+    private static double shortEnd(RideThrough answer) {
+        return answer.shortEnd().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private String alarmAsItStands() {
         if (!first().hasFigure()) {
             return kind == LoadKind.HOME && !first().cautions().contains(Caution.MEDICAL) ? "nothing" : "talk";
         }
-        double shortEnd = first().shortEnd().orElse(Double.POSITIVE_INFINITY);
+        double shortEnd = shortEnd(first());
         return shortEnd < outageMinutes ? "short" : shortEnd < TIMES_OUTAGE * outageMinutes ? "half" : "long";
     }
 
     public String shape() {
         return switch (alarm()) {
             case "short", "talk" -> "trouble";
-            case "half" -> "risk";
+            case "half", "opens" -> "risk";
             default -> "wait";
         };
     }

@@ -32,6 +32,9 @@ record WithoutPowerView(
         if (cards.stream().anyMatch(card -> card.alarm().equals("talk"))) {
             return "talk";
         }
+        if (opening() != null && (shortest() == null || shortest().alarm().equals("long"))) {
+            return "opens";
+        }
         return shortest() == null ? "nofigure" : "shortest";
     }
 
@@ -41,6 +44,14 @@ record WithoutPowerView(
                 .filter(card -> card.first().shortEnd().isPresent())
                 .min(java.util.Comparator.comparingDouble(
                         card -> card.first().shortEnd().orElseThrow()))
+                .orElse(null);
+    }
+
+    /** What stands only while something opens without power; null for none. */
+    public @Nullable LoadCard opening() {
+        return cards.stream()
+                .filter(card -> card.alarm().equals("opens"))
+                .findFirst()
                 .orElse(null);
     }
 

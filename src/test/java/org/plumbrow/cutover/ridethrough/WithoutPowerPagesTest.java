@@ -118,6 +118,18 @@ class WithoutPowerPagesTest {
     }
 
     @Test
+    void aHouseThatStandsOnlyWhileItsCurtainsOpenSaysSoFirst() throws Exception {
+        Map<String, String> curtains = new LinkedHashMap<>(HOT_HOUSE);
+        curtains.put("opens", "yes");
+        curtains.put("openAch", "60");
+        write("houses", -1, curtains);
+        Document page = page(get("/without-power?day=2027-04-20&time=09:00&minutes=90&outsideF=45&humidity=60"));
+        assertThat(page.select("h1").text())
+                .startsWith("house 1 stands only while its curtains or vents open; if not, ");
+        assertThat(page.text()).contains("somebody stands by to open them by hand");
+    }
+
+    @Test
     void aFigureOutsideItsLimitsIsRefusedAtItsFieldAndKept() throws Exception {
         Map<String, String> wrong = new LinkedHashMap<>(HOT_HOUSE);
         wrong.put("wallR", "0");
