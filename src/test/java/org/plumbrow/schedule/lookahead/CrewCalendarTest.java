@@ -111,6 +111,7 @@ class CrewCalendarTest {
         assertThat(racking.classNames()).contains("job-settled");
         assertThat(racking.text()).contains("Mon, Mar 22", "start settled by hand");
         assertThat(racking.closest("tr").attr("data-name")).isEqualTo("Crew 2");
+        assertThat(page.select("a[href=/look-ahead/publish]")).hasSize(1);
         assertThat(page.text()).contains("Last move: Racking, Hatch Ridge: settled on Mon, Mar 22, morning, Crew 2");
 
         assertThat(post(racking() + "/release", "version", version())).hasStatus3xxRedirection();
@@ -180,12 +181,15 @@ class CrewCalendarTest {
         aProject("More", LocalDate.of(2027, 6, 30));
         schedule.planned(branch);
         int withTwo = Queries.count(() -> read("/look-ahead/crews", branch.manager()));
+        String move = racking() + "/effect?day=2027-05-10&half=MORNING";
+        int effectWithTwo = Queries.count(() -> read(move, branch.manager()));
         for (int more = 0; more < 5; more++) {
             aProject("Even more " + more, LocalDate.of(2027, 7, 30));
         }
         schedule.planned(branch);
         assertThat(Queries.count(() -> read("/look-ahead/crews", branch.manager())))
                 .isEqualTo(withTwo);
+        assertThat(Queries.count(() -> read(move, branch.manager()))).isEqualTo(effectWithTwo);
     }
 
     private String racking() {
