@@ -142,7 +142,7 @@ class StartController {
     private StartPage.Shown fill(UUID projectId, String activityKey, Model model) {
         StartPage.Shown shown = page.show(projectId, activityKey);
         model.addAttribute("shown", shown);
-        model.addAttribute("heading", "Move " + shown.what());
+        model.addAttribute("heading", "Move: " + shown.what());
         model.addAttribute("sheet", titles.of(shown.page().project()));
         return shown;
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -91,15 +92,29 @@ final class StartEffects {
         return what + place + ": " + promises();
     }
 
+    /** "2 promises break, 1 breaks by more", "no promise breaks by it". */
     private String promises() {
-        PlanChanges changes = outcome.changes();
-        if (!changes.breaking().isEmpty()) {
-            return DatesWords.count(changes.breaking().size(), "promise")
-                    + (changes.breaking().size() == 1 ? " breaks" : " break") + " or breaks by more";
+        Set<UUID> broken = outcome.before().stream()
+                .filter(promise -> promise.halfDaysLate() > 0)
+                .map(PlannedPromise::projectId)
+                .collect(Collectors.toSet());
+        List<PlannedPromise> breaking = outcome.changes().breaking();
+        int more = (int) breaking.stream()
+                .filter(promise -> broken.contains(promise.projectId()))
+                .count();
+        int newly = breaking.size() - more;
+        List<String> parts = new ArrayList<>();
+        if (newly > 0) {
+            parts.add(DatesWords.count(newly, "promise") + (newly == 1 ? " breaks" : " break"));
         }
-        return changes.mended().isEmpty()
-                ? "no promise breaks by it"
-                : DatesWords.count(changes.mended().size(), "promise") + " kept again";
+        if (more > 0) {
+            parts.add(DatesWords.count(more, "promise") + (more == 1 ? " breaks by more" : " break by more"));
+        }
+        int mended = outcome.changes().mended().size();
+        if (mended > 0) {
+            parts.add(DatesWords.count(mended, "promise") + (mended == 1 ? " holds again" : " hold again"));
+        }
+        return parts.isEmpty() ? "no promise breaks by it" : String.join(", ", parts);
     }
 
     private String inShort() {
