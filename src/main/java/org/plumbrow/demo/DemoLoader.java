@@ -30,6 +30,7 @@ class DemoLoader implements SmartLifecycle {
     private final DemoSettings settings;
     private final DemoProjects projects;
     private final DemoRoad road;
+    private final DemoReports reports;
     private final DemoSurveys surveys;
     private final DemoPlaces places;
     private final DemoEpilogue epilogue;
@@ -47,6 +48,7 @@ class DemoLoader implements SmartLifecycle {
             DemoSettings settings,
             DemoProjects projects,
             DemoRoad road,
+            DemoReports reports,
             DemoSurveys surveys,
             DemoPlaces places,
             DemoEpilogue epilogue,
@@ -61,6 +63,7 @@ class DemoLoader implements SmartLifecycle {
         this.settings = settings;
         this.projects = projects;
         this.road = road;
+        this.reports = reports;
         this.surveys = surveys;
         this.places = places;
         this.epilogue = epilogue;
@@ -93,6 +96,7 @@ class DemoLoader implements SmartLifecycle {
         DemoSettings.Places offices = access.as(people.manager(), () -> settings.give(people, story));
         List<DemoProjects.Told> told = projects.open(people, story, offices);
         told.forEach(each -> road.walk(each, people, story));
+        reports.tell(told, people, story);
         told.forEach(each -> surveys.dayOne(each, people, story));
         told.forEach(each -> epilogue.agree(each, people, story));
         told.forEach(each -> places.begin(each, people, story));

@@ -24,6 +24,7 @@
             "design :: part",
             "crew",
             "schedule",
+            "schedule :: crewweek",
             "estimate :: site",
             "estimate :: place",
             "estimate :: guarantee",

@@ -28,6 +28,7 @@ import org.plumbrow.project.Projects;
 import org.plumbrow.schedule.CrewBooking;
 import org.plumbrow.schedule.PublishedPlan;
 import org.plumbrow.schedule.activity.ActivityList;
+import org.plumbrow.schedule.activity.ActivityRefresh;
 import org.plumbrow.schedule.activity.JobActivities;
 import org.plumbrow.schedule.crewweek.ReportSheet.Work;
 import org.plumbrow.schedule.crewweek.ReportSheet.Written;
@@ -51,6 +52,7 @@ public class DailyReports {
     private final Projects projects;
     private final BranchSettings settings;
     private final ActivityList activities;
+    private final ActivityRefresh refresh;
     private final PublishedPlan plan;
     private final ReportRows rows;
     private final ReportedProgress progress;
@@ -65,6 +67,7 @@ public class DailyReports {
             Projects projects,
             BranchSettings settings,
             ActivityList activities,
+            ActivityRefresh refresh,
             PublishedPlan plan,
             ReportRows rows,
             ReportedProgress progress,
@@ -77,6 +80,7 @@ public class DailyReports {
         this.projects = projects;
         this.settings = settings;
         this.activities = activities;
+        this.refresh = refresh;
         this.plan = plan;
         this.rows = rows;
         this.progress = progress;
@@ -174,9 +178,10 @@ public class DailyReports {
         return Optional.empty();
     }
 
-    /** For the demo: as {@link #save}, by whom, without a door. */
+    /** For the demo, whose manager keeps what the lead said; at any day. */
     @Transactional
     public void reportUnchecked(UUID crewId, UUID projectId, LocalDate day, SaidOfTheDay said, Actor by) {
+        refresh.project(projectId);
         ReportSheet sheet = sheet(crewId, projectId, day);
         write(sheet, said.report(sheet), List.of(), by);
     }

@@ -5,6 +5,8 @@
  * names the place and the work, nothing of the customer.
  */
 @NullMarked
+@NamedInterface("crewweek")
 package org.plumbrow.schedule.crewweek;
 
 import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;
