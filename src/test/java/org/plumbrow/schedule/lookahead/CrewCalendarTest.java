@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -152,6 +155,46 @@ class CrewCalendarTest {
                         .select("form[action$=/fix] [name=lastMove]")
                         .val())
                 .isEqualTo("1");
+    }
+
+    @Test
+    void ofTwoWhoAcceptAtTheSameMomentOneIsTold() {
+        List<Integer> answers = Stream.of("racking", "modules")
+                .map(work -> CompletableFuture.supplyAsync(() -> mvc.post()
+                        .uri("/projects/" + project + "/schedule/" + work + "/fix")
+                        .param("version", "0")
+                        .param("lastMove", "0")
+                        .param("day", "2027-03-30")
+                        .param("reason", "told the farm")
+                        .with(csrf())
+                        .with(world.signedIn(branch.manager()))
+                        .exchange()
+                        .getResponse()
+                        .getStatus()))
+                .toList()
+                .stream()
+                .map(CompletableFuture::join)
+                .toList();
+        assertThat(answers).containsExactlyInAnyOrder(302, 409);
+    }
+
+    @Test
+    void whatHasBegunIsNeitherMovedNorItsMoveTakenBack() {
+        assertThat(accept("2027-03-22", second, 0)).hasStatus3xxRedirection();
+        assertThat(mvc.post()
+                        .uri(racking() + "/record")
+                        .param("version", "1")
+                        .param("started", "2027-03-01")
+                        .with(csrf())
+                        .with(world.signedIn(branch.projectManager()))
+                        .exchange())
+                .hasStatus3xxRedirection();
+        assertThat(read("/look-ahead/crews", branch.manager()).text()).doesNotContain("Take this move back");
+        assertThat(undo(1)).hasStatus(409);
+        assertThat(get(racking() + "/effect?day=2027-03-24", branch.manager()))
+                .hasStatus(422)
+                .bodyText()
+                .contains("What has begun goes on where it is");
     }
 
     @Test
