@@ -11,9 +11,9 @@ import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.calendar.WorkingCalendar;
 
 /** A branch written by hand, so that a test states only what it is about. Today is the morning of Mon, Mar 1, 2027. */
-final class SmallBranch {
+public final class SmallBranch {
 
-    static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
+    public static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
 
     private final List<Project> projects = new ArrayList<>();
     private final List<Activity> activities = new ArrayList<>();
@@ -24,70 +24,70 @@ final class SmallBranch {
     private WeatherAllowance weather = WeatherAllowance.NONE;
     private HalfDay today = HalfDay.morning(MONDAY);
 
-    static HalfDay morning(int dayOfMarch) {
+    public static HalfDay morning(int dayOfMarch) {
         return HalfDay.morning(LocalDate.of(2027, 3, dayOfMarch));
     }
 
-    static HalfDay afternoon(int dayOfMarch) {
+    public static HalfDay afternoon(int dayOfMarch) {
         return HalfDay.afternoon(LocalDate.of(2027, 3, dayOfMarch));
     }
 
-    SmallBranch project(String id, String name) {
+    public SmallBranch project(String id, String name) {
         return project(new Project(id, name));
     }
 
-    SmallBranch project(Project project) {
+    public SmallBranch project(Project project) {
         projects.add(project);
         return this;
     }
 
-    SmallBranch crew(String id, String name, Set<String> skills, Absence... absences) {
+    public SmallBranch crew(String id, String name, Set<String> skills, Absence... absences) {
         crews.add(new Crew(id, name, skills, List.of(absences)));
         return this;
     }
 
-    SmallBranch equipment(String id, int count, Equipment.Away... away) {
+    public SmallBranch equipment(String id, int count, Equipment.Away... away) {
         equipment.add(new Equipment(id, id, count, List.of(away)));
         return this;
     }
 
-    SmallBranch closed(int dayOfMarch, String reason) {
+    public SmallBranch closed(int dayOfMarch, String reason) {
         calendar = calendar.closedAlsoOn(List.of(new ClosedDay(LocalDate.of(2027, 3, dayOfMarch), reason)));
         return this;
     }
 
-    SmallBranch weather(WeatherAllowance allowance) {
+    public SmallBranch weather(WeatherAllowance allowance) {
         weather = allowance;
         return this;
     }
 
-    SmallBranch today(HalfDay now) {
+    public SmallBranch today(HalfDay now) {
         today = now;
         return this;
     }
 
-    SmallBranch promise(String project, String activity, int dayOfMarch) {
+    public SmallBranch promise(String project, String activity, int dayOfMarch) {
         promises.add(new Promise(project, "system on", List.of(activity), LocalDate.of(2027, 3, dayOfMarch), 1));
         return this;
     }
 
-    SmallBranch activity(Activity activity) {
+    public SmallBranch activity(Activity activity) {
         activities.add(activity);
         return this;
     }
 
     /** Work that takes every crew the same time. */
-    Activity work(String id, String project, String words, String skill, int halfDays) {
+    public Activity work(String id, String project, String words, String skill, int halfDays) {
         Map<String, Integer> all = new HashMap<>();
         crews.forEach(crew -> all.put(crew.id(), halfDays));
         return Activity.of(id, project, words, new Work.ByCrew(Set.of(skill), all));
     }
 
-    static Activity waiting(String id, String project, String words, int days) {
+    public static Activity waiting(String id, String project, String words, int days) {
         return Activity.of(id, project, words, new Work.Waiting(days, WorkingCalendar.MONDAY_TO_FRIDAY, false));
     }
 
-    PlanningProblem problem() {
+    public PlanningProblem problem() {
         return new PlanningProblem(
                 calendar, today, MONDAY.plusYears(1), projects, activities, crews, equipment, promises, weather);
     }
