@@ -19,6 +19,7 @@ import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
 import org.plumbrow.crew.EquipmentFacts;
+import org.plumbrow.notice.OwnAddress;
 import org.plumbrow.project.ProjectContact;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
@@ -26,6 +27,7 @@ import org.plumbrow.schedule.CrewBooking;
 import org.plumbrow.schedule.PublishedPlan;
 import org.plumbrow.schedule.crewweek.WeekView.Day;
 import org.plumbrow.schedule.crewweek.WeekView.Visit;
+import org.plumbrow.web.QrCode;
 import org.plumbrow.web.Words;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -41,6 +43,7 @@ class CrewWeek {
     private final PublishedPlan plan;
     private final Projects projects;
     private final ReportRows reports;
+    private final OwnAddress own;
     private final Words words;
 
     CrewWeek(
@@ -50,6 +53,7 @@ class CrewWeek {
             PublishedPlan plan,
             Projects projects,
             ReportRows reports,
+            OwnAddress own,
             Words words) {
         this.door = door;
         this.settings = settings;
@@ -57,6 +61,7 @@ class CrewWeek {
         this.plan = plan;
         this.projects = projects;
         this.reports = reports;
+        this.own = own;
         this.words = words;
     }
 
@@ -136,7 +141,7 @@ class CrewWeek {
                 projects.contactsUnchecked(project.id()).stream().findFirst().map(CrewWeek::call));
     }
 
-    private static WeekView.Field field(WorkDay day, Around around) {
+    private WeekView.Field field(WorkDay day, Around around) {
         UUID projectId = day.booking().projectId();
         return new WeekView.Field(
                 day.date().isAfter(around.today)
@@ -144,8 +149,13 @@ class CrewWeek {
                         : Optional.of("/crews/%s/reports/%s/%s".formatted(around.crewId, projectId, day.date())),
                 around.reported.contains(new ReportRows.Day(projectId, day.date())),
                 day.booking().code() == ActivityCode.CUTOVER
-                        ? Optional.of("/projects/" + projectId + "/day-log")
+                        ? Optional.of(dayLog("/projects/" + projectId + "/day-log"))
                         : Optional.empty());
+    }
+
+    private WeekView.DayLog dayLog(String href) {
+        String whole = own.of(href);
+        return new WeekView.DayLog(href, whole, QrCode.of(whole));
     }
 
     private static String call(ProjectContact contact) {

@@ -12,6 +12,7 @@ import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.evidence.EvidenceFacts;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.JobActivities;
+import org.plumbrow.web.Entered;
 
 /**
  * All that the page of a daily report shows.
@@ -58,6 +59,19 @@ record ReportSheet(
 
         public Optional<WorkPart.Counted> counted() {
             return derived().counted();
+        }
+
+        /** All of it, as people write it; to the tenth, as a fence or an acre is measured. */
+        public String whole() {
+            return tenths(counted().map(WorkPart.Counted::amount).orElse(0.0));
+        }
+
+        public String reported() {
+            return tenths(before);
+        }
+
+        private static String tenths(double amount) {
+            return Entered.written(Math.rint(amount * 10) / 10);
         }
 
         public String unit() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.web.QrCode;
 
 /** A crew's week. @param places names of the projects, in the order of the days */
 record WeekView(CrewFacts crew, LocalDate monday, List<Day> days, Optional<Instant> publishedAt, List<String> places) {
@@ -33,9 +34,17 @@ record WeekView(CrewFacts crew, LocalDate monday, List<Day> days, Optional<Insta
      *
      * @param report address of the day's report; empty for a day ahead
      * @param reported whether it is written
-     * @param dayLog address of the log of the cutover day; empty for other work
+     * @param dayLog of the cutover day; empty for other work
      */
-    record Field(Optional<String> report, boolean reported, Optional<String> dayLog) {}
+    record Field(Optional<String> report, boolean reported, Optional<DayLog> dayLog) {}
+
+    /**
+     * The log of a cutover day.
+     *
+     * @param onPaper the whole address
+     * @param square the same, as a phone reads it from a printed sheet
+     */
+    record DayLog(String href, String onPaper, QrCode square) {}
 
     /** "Crew 1: Sedge Hollow Dairy, then Hatch Ridge", "Crew 1: nothing booked this week". */
     public String heading() {

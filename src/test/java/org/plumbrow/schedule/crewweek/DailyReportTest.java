@@ -3,6 +3,7 @@ package org.plumbrow.schedule.crewweek;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.jsoup.Jsoup;
@@ -13,12 +14,14 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Skill;
+import org.plumbrow.evidence.MadeUpPhoto;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -178,6 +181,31 @@ class DailyReportTest {
                 .isEqualTo("Day one: String line set.");
         assertThat(post(dayOne + "/string-line/take-back")).hasStatus3xxRedirection();
         assertThat(open(dayOne, branch.crewLead())).bodyText().contains("4 steps are open");
+    }
+
+    @Test
+    void photosAreKeptWithTheReportAndWhatIsNoneIsRefused() {
+        assertThat(withPhoto("-1", "no picture".getBytes(StandardCharsets.UTF_8)))
+                .hasStatus(422);
+        assertThat(withPhoto("-1", MadeUpPhoto.jpeg(160, 120))).hasStatus3xxRedirection();
+        Document kept = read(open(page, branch.crewLead()));
+        assertThat(kept.select("img.thumb")).hasSize(1);
+        assertThat(kept.select("textarea").text()).isEqualTo("The driver stood still.");
+    }
+
+    private MvcTestResult withPhoto(String version, byte[] bytes) {
+        return mvc.post()
+                .multipart()
+                .uri(page)
+                .file(new MockMultipartFile("photos", "posts.jpg", "image/jpeg", bytes))
+                .param("version", version)
+                .param("people", "4")
+                .param("hours", "2")
+                .param("weather", "DRY")
+                .param("trouble", "The driver stood still.")
+                .with(csrf())
+                .with(world.signedIn(branch.crewLead()))
+                .exchange();
     }
 
     private MvcTestResult post(String address) {
