@@ -28,6 +28,7 @@
             "calc :: duration",
             "calc :: forecast",
             "calc :: planning",
+            "calc :: relax",
             "calc :: search",
             "calc :: planning-engine"
         })

@@ -18,16 +18,27 @@ import java.util.UUID;
  */
 public record BindingChain(List<PlannedRow> links) {
 
-    private static final String AFTER = "AFTER";
+    private static final Set<String> WITHIN = Set.of("AFTER");
+    private static final Set<String> ACROSS = Set.of("AFTER", "CREW_BUSY", "EQUIPMENT_BUSY");
 
+    /** Within the project: what had to be finished first. */
     public static BindingChain of(Map<UUID, PlannedRow> rows, UUID activityId) {
+        return of(rows, activityId, WITHIN);
+    }
+
+    /** Across the branch: also through the other works for which a crew or a machine was busy. */
+    public static BindingChain across(Map<UUID, PlannedRow> rows, UUID activityId) {
+        return of(rows, activityId, ACROSS);
+    }
+
+    private static BindingChain of(Map<UUID, PlannedRow> rows, UUID activityId, Set<String> followed) {
         Deque<PlannedRow> chain = new ArrayDeque<>();
         Set<UUID> seen = new HashSet<>();
         Optional<PlannedRow> at = Optional.ofNullable(rows.get(activityId));
         while (at.isPresent() && !at.get().isDone() && seen.add(at.get().activityId())) {
             PlannedRow link = at.get();
             chain.addFirst(link);
-            at = link.boundKind().equals(AFTER) ? link.boundActivityId().map(rows::get) : Optional.empty();
+            at = followed.contains(link.boundKind()) ? link.boundActivityId().map(rows::get) : Optional.empty();
         }
         return new BindingChain(new ArrayList<>(chain));
     }

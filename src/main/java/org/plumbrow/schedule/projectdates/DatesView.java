@@ -36,10 +36,15 @@ record DatesView(
         return followed.map(DatesWords::likely).orElse("");
     }
 
+    /** What the promised date waits for last. */
+    public String boundKey() {
+        return binding.get(binding.size() - 1).key();
+    }
+
     /** A link of the chain. @param who crew or kind of wait @param finish its last day, as people write it */
-    record Link(String words, String finish) {
+    record Link(String key, String words, String finish) {
         static Link of(PlannedRow row, String who, String finish) {
-            return new Link(who.isEmpty() ? row.words() : row.words() + ", " + who, finish);
+            return new Link(row.key(), who.isEmpty() ? row.words() : row.words() + ", " + who, finish);
         }
     }
 }

@@ -87,8 +87,7 @@ final class Relaxed {
     }
 
     private static Activity alsoBy(Activity activity, String first, String second) {
-        if (activity.work() instanceof Work.ByCrew work
-                && work.halfDaysByCrew().containsKey(first)) {
+        if (activity.work() instanceof Work.ByCrew work && work.halfDaysByCrew().containsKey(first)) {
             Map<String, Integer> halfDays = new HashMap<>(work.halfDaysByCrew());
             halfDays.put(second, halfDays.get(first));
             return withWork(activity, new Work.ByCrew(work.skills(), halfDays));
@@ -137,8 +136,7 @@ final class Relaxed {
         return wait.work() instanceof Work.Waiting waiting
                 ? withWork(
                         wait,
-                        new Work.Waiting(
-                                Math.max(0, waiting.days() - days), waiting.counting(), waiting.justInTime()))
+                        new Work.Waiting(Math.max(0, waiting.days() - days), waiting.counting(), waiting.justInTime()))
                 : wait;
     }
 

@@ -54,9 +54,7 @@ public final class Relaxing {
     private Answer answer(Placement placed, Map<String, HalfDay> known) {
         List<Moved> moved = Suggestions.of(problem, base, activityId).stream()
                 .flatMap(relaxation -> tried(relaxation, placed.finish(), known).stream())
-                .sorted(Comparator.comparingInt(Moved::daysGained)
-                        .reversed()
-                        .thenComparingLong(Moved::latenessChange))
+                .sorted(Comparator.comparingInt(Moved::daysGained).reversed().thenComparingLong(Moved::latenessChange))
                 .toList();
         return new Answer(placed.finish(), moved);
     }
@@ -100,14 +98,13 @@ public final class Relaxing {
      *
      * @param before of a project: the one before which it comes, from that one's first work on
      */
-    private static Guidance sequence(
-            PlanningProblem problem, Map<String, HalfDay> known, Map<String, String> before) {
+    private static Guidance sequence(PlanningProblem problem, Map<String, HalfDay> known, Map<String, String> before) {
         List<Activity> free = problem.activities().stream()
                 .filter(activity -> activity.fix() instanceof Fix.Free && known.containsKey(activity.id()))
                 .toList();
         Map<String, HalfDay> first = free.stream()
-                .collect(Collectors.toMap(
-                        Activity::projectId, activity -> known.get(activity.id()), Relaxing::earlier));
+                .collect(
+                        Collectors.toMap(Activity::projectId, activity -> known.get(activity.id()), Relaxing::earlier));
         Comparator<Activity> byStart = Comparator.comparing(activity -> {
             HalfDay start = known.get(activity.id());
             String other = before.get(activity.projectId());

@@ -89,7 +89,8 @@ final class Suggestions {
             crew(away.crewId()).absences().stream()
                     .filter(absence -> absence.holds(away.until()))
                     .forEach(absence -> found.add(new Relaxation.CrewStays(away.crewId(), absence)));
-            found.add(new Relaxation.CrewLike(away.crewId(), firstDay(link.start().date()), A_WEEK));
+            found.add(
+                    new Relaxation.CrewLike(away.crewId(), firstDay(link.start().date()), A_WEEK));
         }
     }
 
@@ -105,8 +106,8 @@ final class Suggestions {
 
     private void absencesWithin(String crewId, Placement link) {
         crew(crewId).absences().stream()
-                .filter(absence -> absence.first().isAfter(link.start())
-                        && absence.first().isBefore(link.finish()))
+                .filter(absence ->
+                        absence.first().isAfter(link.start()) && absence.first().isBefore(link.finish()))
                 .forEach(absence -> found.add(new Relaxation.CrewStays(crewId, absence)));
     }
 

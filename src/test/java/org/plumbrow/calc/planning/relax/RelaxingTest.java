@@ -75,8 +75,7 @@ class RelaxingTest {
                         .orElseThrow()
                         .moved())
                 .extracting(moved -> (Object) moved.relaxation().getClass())
-                .containsExactly(
-                        Relaxation.CrewLike.class, Relaxation.ServedBefore.class, Relaxation.Saturdays.class);
+                .containsExactly(Relaxation.CrewLike.class, Relaxation.ServedBefore.class, Relaxation.Saturdays.class);
     }
 
     @Test

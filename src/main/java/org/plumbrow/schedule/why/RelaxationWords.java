@@ -1,0 +1,98 @@
+package org.plumbrow.schedule.why;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.planning.PlanWords;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.relax.Moved;
+import org.plumbrow.calc.planning.relax.Relaxation;
+
+/** The sentences of what would move a date. */
+final class RelaxationWords {
+
+    private final PlanWords words;
+    private final Map<String, String> projects = new HashMap<>();
+
+    RelaxationWords(PlanningProblem problem) {
+        words = new PlanWords(problem);
+        problem.projects().forEach(project -> projects.put(project.id(), project.name()));
+    }
+
+    WhyView.Try said(Moved moved) {
+        return new WhyView.Try(
+                what(moved.relaxation()), DayWords.of(moved.finish().date()), gain(moved.daysGained()), others(moved));
+    }
+
+    private String what(Relaxation relaxation) {
+        if (relaxation instanceof Relaxation.CrewLike more) {
+            return "A second crew like %s for %s from %s"
+                    .formatted(words.crew(more.crewId()), days(more.workingDays()), DayWords.of(more.from()));
+        }
+        if (relaxation instanceof Relaxation.CrewStays stays) {
+            return "%s is there from %s to %s after all (%s)"
+                    .formatted(
+                            words.crew(stays.crewId()),
+                            DayWords.of(stays.absence().first().date()),
+                            DayWords.of(stays.absence().last().date()),
+                            stays.absence().reason());
+        }
+        if (relaxation instanceof Relaxation.OneMore more) {
+            return "One " + words.equipment(more.equipmentId()) + " more";
+        }
+        if (relaxation instanceof Relaxation.Saturdays saturdays) {
+            return "Work on every Saturday until " + DayWords.of(saturdays.until());
+        }
+        return ofProjects(relaxation);
+    }
+
+    private String ofProjects(Relaxation relaxation) {
+        if (relaxation instanceof Relaxation.AnsweredSooner sooner) {
+            return "%s: the answer %s of that wait sooner"
+                    .formatted(words.activity(sooner.activityId()), count(sooner.days(), "day"));
+        }
+        if (relaxation instanceof Relaxation.ServedBefore swap) {
+            return "%s is served before %s"
+                    .formatted(
+                            projects.getOrDefault(swap.projectId(), ""),
+                            projects.getOrDefault(swap.otherProjectId(), ""));
+        }
+        Relaxation.NotSettled settled = (Relaxation.NotSettled) relaxation;
+        return "%s: the start settled on %s may move"
+                .formatted(
+                        words.activity(settled.activityId()),
+                        DayWords.of(settled.start().date()));
+    }
+
+    private static String gain(int days) {
+        return days == 0 ? "no day" : days(Math.abs(days)) + (days > 0 ? " sooner" : " later");
+    }
+
+    private static String others(Moved moved) {
+        List<String> parts = new ArrayList<>();
+        if (moved.promisesBroken() > 0) {
+            parts.add(count(moved.promisesBroken(), "promise") + (moved.promisesBroken() == 1 ? " breaks" : " break"));
+        }
+        if (moved.promisesSaved() > 0) {
+            parts.add(count(moved.promisesSaved(), "promise")
+                    + (moved.promisesSaved() == 1 ? " holds again" : " hold again"));
+        }
+        if (moved.latenessChange() != 0) {
+            parts.add("%s %s late by weight, all promises together"
+                    .formatted(
+                            count(Math.abs(moved.latenessChange()), "half-day"),
+                            moved.latenessChange() > 0 ? "more" : "less"));
+        }
+        return parts.isEmpty() ? "no promise changes" : String.join("; ", parts);
+    }
+
+    private static String days(int days) {
+        return count(days, "working day");
+    }
+
+    private static String count(long count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+}

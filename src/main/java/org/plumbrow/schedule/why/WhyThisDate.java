@@ -1,0 +1,120 @@
+package org.plumbrow.schedule.why;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.relax.Relaxing;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.Projects;
+import org.plumbrow.schedule.activity.ActivityRow;
+import org.plumbrow.schedule.activity.JobActivities;
+import org.plumbrow.schedule.plan.BindingChain;
+import org.plumbrow.schedule.plan.BranchProblem;
+import org.plumbrow.schedule.plan.PlanCrew;
+import org.plumbrow.schedule.plan.PlanInputs;
+import org.plumbrow.schedule.plan.PlannedRow;
+import org.plumbrow.schedule.plan.Plans;
+import org.plumbrow.schedule.plan.StoredPlan;
+import org.plumbrow.web.Access;
+import org.plumbrow.web.May;
+import org.plumbrow.web.NotFound;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Reads why an activity of the published plan stands where it stands, and tries what would move it. */
+@Service
+@Transactional(readOnly = true)
+class WhyThisDate {
+
+    private final Projects projects;
+    private final Plans plans;
+    private final PlanInputs inputs;
+    private final Access access;
+
+    WhyThisDate(Projects projects, Plans plans, PlanInputs inputs, Access access) {
+        this.projects = projects;
+        this.plans = plans;
+        this.inputs = inputs;
+        this.access = access;
+    }
+
+    /** @throws NotFound if the project has no such activity */
+    WhyView of(UUID projectId, String activityKey) {
+        ProjectFacts project = projects.facts(projectId);
+        BranchProblem branch = inputs.stored(project.branchId());
+        ActivityRow activity = branch.jobs().stream()
+                .filter(job -> job.project().id().equals(projectId))
+                .flatMap(job -> job.item(activityKey).stream())
+                .map(JobActivities.Item::row)
+                .findFirst()
+                .orElseThrow(NotFound::new);
+        Optional<StoredPlan> published = plans.published(project.branchId());
+        Map<UUID, PlannedRow> rows = published.map(StoredPlan::byActivity).orElse(Map.of());
+        PlannedRow placed = rows.get(activity.id());
+        return placed == null || placed.isDone()
+                ? without(project, activity)
+                : with(project, activity, branch, rows, placed);
+    }
+
+    private static WhyView without(ProjectFacts project, ActivityRow activity) {
+        String heading = activity.title() + ", " + project.name()
+                + (activity.isDone() ? ": done, nothing moves it any more" : ": no date in the published plan yet");
+        return new WhyView(project, heading, activity.key(), activity.title(), List.of(), "", Optional.empty());
+    }
+
+    private WhyView with(
+            ProjectFacts project,
+            ActivityRow activity,
+            BranchProblem branch,
+            Map<UUID, PlannedRow> rows,
+            PlannedRow placed) {
+        Map<UUID, String> names = new HashMap<>();
+        branch.jobs().forEach(job -> names.put(job.project().id(), job.project().name()));
+        Map<UUID, String> crews = branch.crews().stream().collect(Collectors.toMap(PlanCrew::id, PlanCrew::name));
+        BindingChain chain = BindingChain.across(rows, activity.id());
+        ChainLinks links = new ChainLinks(
+                project.id(),
+                names,
+                crews,
+                branch.today().date(),
+                placed.finish().date());
+        return new WhyView(
+                project,
+                "Why %s, %s, ends %s"
+                        .formatted(
+                                activity.words(),
+                                project.name(),
+                                DayWords.withYear(placed.finish().date())),
+                activity.key(),
+                activity.title(),
+                links.of(chain.links()),
+                links.sentence(chain.cause()),
+                access.may(project.branchId(), May.SEE_LOOK_AHEAD)
+                        ? moving(branch.toCore(), rows, activity)
+                        : Optional.empty());
+    }
+
+    private static Optional<WhyView.Moving> moving(
+            PlanningProblem problem, Map<UUID, PlannedRow> rows, ActivityRow activity) {
+        Map<String, HalfDay> known = rows.values().stream()
+                .collect(Collectors.toMap(row -> row.activityId().toString(), PlannedRow::start));
+        RelaxationWords words = new RelaxationWords(problem);
+        return Relaxing.of(problem, known, activity.id().toString())
+                .map(answer -> new WhyView.Moving(
+                        DayWords.of(answer.finish().date()),
+                        answer.moved().stream()
+                                .filter(moved -> moved.daysGained() > 0)
+                                .map(words::said)
+                                .toList(),
+                        answer.moved().stream()
+                                .filter(moved -> moved.daysGained() <= 0)
+                                .map(words::said)
+                                .toList()));
+    }
+}

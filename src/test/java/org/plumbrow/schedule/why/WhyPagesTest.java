@@ -1,0 +1,120 @@
+package org.plumbrow.schedule.why;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.UnsupportedEncodingException;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.PlumbrowTest;
+import org.plumbrow.Queries;
+import org.plumbrow.TestWorld;
+import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.calc.duration.EquipmentKind;
+import org.plumbrow.calc.duration.Milestone;
+import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.project.Stage;
+import org.plumbrow.schedule.ScheduleFixture;
+import org.plumbrow.web.Visitor;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+/** Two dairies, one crew: the second waits for the first, and the page says so and what would change it. */
+@PlumbrowTest
+class WhyPagesTest {
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    ProjectFixture projects;
+
+    @Autowired
+    ScheduleFixture schedule;
+
+    @Autowired
+    MockMvcTester mvc;
+
+    private TestBranch branch;
+    private UUID second;
+
+    @BeforeEach
+    void twoProjectsOfOneCrew() {
+        branch = world.branch();
+        schedule.crew(branch, "Crew 1");
+        schedule.machine(branch, "Post driver", EquipmentKind.POST_DRIVER);
+        aProject("Alder Farm", LocalDate.of(2027, 5, 28));
+        second = aProject("Birch Farm", LocalDate.of(2027, 6, 30));
+        schedule.planned(branch);
+    }
+
+    private UUID aProject(String name, LocalDate promised) {
+        UUID project = projects.aDairyGroundMount()
+                .named(name)
+                .promised(Milestone.SYSTEM_ON, promised)
+                .in(branch)
+                .build();
+        schedule.reach(branch, project, Stage.PERMITTED, LocalDate.of(2027, 2, 16));
+        return project;
+    }
+
+    private MvcTestResult page(UUID project, String key, Visitor who) {
+        return mvc.get()
+                .uri("/projects/" + project + "/schedule/" + key + "/why")
+                .with(world.signedIn(who))
+                .exchange();
+    }
+
+    private Document read(UUID project, String key, Visitor who) throws UnsupportedEncodingException {
+        MvcTestResult answer = page(project, key, who);
+        assertThat(answer).hasStatusOk();
+        return Jsoup.parse(answer.getResponse().getContentAsString());
+    }
+
+    @Test
+    void theChainGoesFromTodayAcrossTheOtherJobToTheDate() throws Exception {
+        Document racking = read(second, "racking", branch.manager());
+        assertThat(racking.selectFirst("h1").text()).startsWith("Why racking, Birch Farm, ends ");
+        assertThat(racking.select(".chain li").size()).isGreaterThan(2);
+        assertThat(racking.select(".chain li").last().text()).startsWith("Racking, ");
+        assertThat(racking.select(".chain").text()).contains(", Alder Farm");
+        assertThat(racking.select(".chain svg rect.works")).isNotEmpty();
+    }
+
+    @Test
+    void aSecondCrewIsTriedAndItsGainIsOfTheWholePlan() throws Exception {
+        Document racking = read(second, "racking", branch.manager());
+        assertThat(racking.select("section[aria-labelledby=moving] tbody").text())
+                .contains("A second crew like Crew 1")
+                .containsPattern("\\d+ working days? sooner");
+    }
+
+    @Test
+    void aDesignerSeesWhyButNotWhatTheBranchCouldChange() throws Exception {
+        Document racking = read(second, "racking", branch.designer());
+        assertThat(racking.select(".chain li")).isNotEmpty();
+        assertThat(racking.select("section[aria-labelledby=moving]")).isEmpty();
+    }
+
+    @Test
+    void whatIsDoneOrHasNoDateSaysSo() throws Exception {
+        assertThat(read(second, "survey", branch.manager()).selectFirst("h1").text())
+                .isEqualTo("Site survey, Birch Farm: done, nothing moves it any more");
+        assertThat(page(second, "no-such-work", branch.manager())).hasStatus(404);
+    }
+
+    @Test
+    void theNumberOfQueriesDoesNotGrowWithTheProjects() {
+        int withTwo = Queries.count(() -> page(second, "racking", branch.manager()));
+        for (int more = 0; more < 4; more++) {
+            aProject("More " + more, LocalDate.of(2027, 8, 30));
+        }
+        schedule.planned(branch);
+        assertThat(Queries.count(() -> page(second, "racking", branch.manager())))
+                .isEqualTo(withTwo);
+    }
+}
