@@ -36,7 +36,7 @@ class HourQuestions {
 
     static final int EVERY_MINUTES = 30;
 
-    private static final LocalTime FIRST_START = LocalTime.of(5, 0);
+    static final LocalTime FIRST_START = LocalTime.of(5, 0);
     private static final LocalTime LAST_START = LocalTime.of(20, 0);
     /** The question looks so many days beyond either end. */
     private static final int DAYS_BESIDE = 3;
@@ -53,19 +53,21 @@ class HourQuestions {
         this.crews = crews;
     }
 
+    /** @param from first start looked at */
     HourQuestion of(
             ProjectFacts project,
             WindowFinder.Asking asking,
             WindowQuestion days,
             OnSite site,
-            Optional<SiteWeather> weather) {
+            Optional<SiteWeather> weather,
+            LocalDateTime from) {
         LocalDate first = asking.today().minusDays(DAYS_BESIDE);
         int hours = (int) (days.through().plusDays(2 * DAYS_BESIDE).toEpochDay() - first.toEpochDay()) * 24;
         Optional<WeatherHours> known = weather.map(one -> one.hours(first.atStartOfDay(), hours));
         SiteTimes times = new SiteTimes(site);
         return new HourQuestion(
                 asking.today(),
-                asking.today().plusDays(1).atTime(FIRST_START),
+                from,
                 days.through().atTime(LAST_START),
                 EVERY_MINUTES,
                 new HourQuestion.WorkMinutes(
@@ -75,7 +77,7 @@ class HourQuestions {
                         asking.plannedMinutes()),
                 days.utility(),
                 days.branch(),
-                days.earliest(),
+                withoutStop(days.earliest()),
                 hands(asking, days),
                 daylight(project, asking.branch().zone(), first, hours / 24),
                 new CustomerDays(
@@ -88,6 +90,13 @@ class HourQuestions {
                 WeatherLimits.USUAL,
                 HourQuestion.WayBack.USUAL,
                 days.promise());
+    }
+
+    /** Inside another sentence the reason ends without its full stop. */
+    private static WindowQuestion.Earliest withoutStop(WindowQuestion.Earliest earliest) {
+        String why = earliest.why();
+        return new WindowQuestion.Earliest(
+                earliest.day(), why.endsWith(".") ? why.substring(0, why.length() - 1) : why);
     }
 
     /** Cows outdoors or under a roof show stress by this index; birds and pigs are judged by their house. */

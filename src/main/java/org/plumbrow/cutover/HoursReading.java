@@ -71,7 +71,13 @@ class HoursReading {
                     title, project, List.of(), List.of(), null, 0, given, asking.plannedMinutes(), null, mayBook);
         }
         Optional<SiteWeather> weather = weathers.of(projectId, asking.branch().zone());
-        HourQuestion question = questions.of(project, asking, asking.question().get(), site, weather);
+        HourQuestion question = questions.of(
+                project,
+                asking,
+                asking.question().get(),
+                site,
+                weather,
+                asking.today().plusDays(1).atTime(HourQuestions.FIRST_START));
         HourRanking ranking = once(HourRanking.of(question), asking);
         return new HoursView(
                 title,

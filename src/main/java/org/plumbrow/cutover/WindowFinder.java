@@ -140,6 +140,11 @@ class WindowFinder {
             List<Blackouts.Row> blackouts,
             Optional<WindowQuestion> question) {
 
+        /** The same for an outage of so many minutes. */
+        Asking planning(int minutes) {
+            return new Asking(branch, utility, work, expected, minutes, today, earliest, blackouts, question);
+        }
+
         Optional<UUID> utilityId() {
             return utility.map(UtilityFacts::id);
         }

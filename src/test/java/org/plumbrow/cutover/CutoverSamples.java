@@ -21,6 +21,8 @@ class CutoverSamples implements RouteSamples {
                 "1",
                 "logHold",
                 "H1",
+                "readyItem",
+                "locks",
                 "loadKind",
                 "houses",
                 "windowId",

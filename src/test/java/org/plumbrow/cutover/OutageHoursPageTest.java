@@ -89,7 +89,7 @@ class OutageHoursPageTest {
                 .contains("Latest reversal")
                 .contains("Latest minute to start")
                 .contains("2 needed");
-        String choose = page.select("article a[href*=choose]").get(0).attr("href");
+        String choose = page.select("section a[href*=choose]").get(0).attr("href");
         Document form = page(choose.substring(choose.indexOf("/outage")));
         assertThat(form.select("input[name=day]").val()).isEqualTo("2027-03-16");
         assertThat(form.select("input[name=start]").val()).isEqualTo("09:00");
