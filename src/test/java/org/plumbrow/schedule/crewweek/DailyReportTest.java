@@ -11,6 +11,7 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.Queries;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Skill;
@@ -206,6 +207,18 @@ class DailyReportTest {
                 .with(csrf())
                 .with(world.signedIn(branch.crewLead()))
                 .exchange();
+    }
+
+    @Test
+    void thePagesTakeAsManyQueriesForMuchAsForLittle() {
+        open(page, branch.manager());
+        int empty = Queries.count(() -> open(page, branch.manager()));
+        int nothingLearned = Queries.count(() -> open("/settings/learned", branch.manager()));
+        report("-1", "20", "9.5", "");
+        // the lines and the photos of the report
+        assertThat(Queries.count(() -> open(page, branch.manager()))).isLessThanOrEqualTo(empty + 2);
+        assertThat(Queries.count(() -> open("/settings/learned", branch.manager())))
+                .isEqualTo(nothingLearned);
     }
 
     private MvcTestResult post(String address) {
