@@ -11,14 +11,14 @@ import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.Published;
 
 /** A stored plan as the core reads it: where things stand, not why. Pure. */
-final class KnownPlan {
+public final class KnownPlan {
 
     /** So far ahead people have arranged themselves: the weeks of the look-ahead. */
     private static final int WEEKS_COUNTED_ON = 8;
 
     private KnownPlan() {}
 
-    static Plan of(List<PlannedRow> rows) {
+    public static Plan of(List<PlannedRow> rows) {
         Map<String, Placement> placements = new LinkedHashMap<>();
         for (PlannedRow row : rows) {
             String id = row.activityId().toString();

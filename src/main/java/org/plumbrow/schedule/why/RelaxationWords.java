@@ -50,8 +50,7 @@ final class RelaxationWords {
 
     private String ofProjects(Relaxation relaxation) {
         if (relaxation instanceof Relaxation.AnsweredSooner sooner) {
-            return "%s: the answer %s of that wait sooner"
-                    .formatted(words.activity(sooner.activityId()), count(sooner.days(), "day"));
+            return "%s: answered %s sooner".formatted(words.activity(sooner.activityId()), count(sooner.days(), "day"));
         }
         if (relaxation instanceof Relaxation.ServedBefore swap) {
             return "%s is served before %s"
@@ -73,19 +72,18 @@ final class RelaxationWords {
     private static String others(Moved moved) {
         List<String> parts = new ArrayList<>();
         if (moved.promisesBroken() > 0) {
-            parts.add(count(moved.promisesBroken(), "promise") + (moved.promisesBroken() == 1 ? " breaks" : " break"));
+            parts.add(moved.promisesBroken() + (moved.promisesBroken() == 1 ? " breaks" : " break"));
         }
         if (moved.promisesSaved() > 0) {
-            parts.add(count(moved.promisesSaved(), "promise")
-                    + (moved.promisesSaved() == 1 ? " holds again" : " hold again"));
+            parts.add(moved.promisesSaved() + (moved.promisesSaved() == 1 ? " holds again" : " hold again"));
         }
         if (moved.latenessChange() != 0) {
-            parts.add("%s %s late by weight, all promises together"
+            parts.add("%s %s late"
                     .formatted(
-                            count(Math.abs(moved.latenessChange()), "half-day"),
+                            count(Math.abs(moved.latenessChange()), "weighted half-day"),
                             moved.latenessChange() > 0 ? "more" : "less"));
         }
-        return parts.isEmpty() ? "no promise changes" : String.join("; ", parts);
+        return parts.isEmpty() ? "none changes" : String.join("; ", parts);
     }
 
     private static String days(int days) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.DayWords;
-import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.relax.Relaxing;
 import org.plumbrow.project.ProjectFacts;
@@ -16,6 +16,7 @@ import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.JobActivities;
 import org.plumbrow.schedule.plan.BindingChain;
 import org.plumbrow.schedule.plan.BranchProblem;
+import org.plumbrow.schedule.plan.KnownPlan;
 import org.plumbrow.schedule.plan.PlanCrew;
 import org.plumbrow.schedule.plan.PlanInputs;
 import org.plumbrow.schedule.plan.PlannedRow;
@@ -102,8 +103,7 @@ class WhyThisDate {
 
     private static Optional<WhyView.Moving> moving(
             PlanningProblem problem, Map<UUID, PlannedRow> rows, ActivityRow activity) {
-        Map<String, HalfDay> known = rows.values().stream()
-                .collect(Collectors.toMap(row -> row.activityId().toString(), PlannedRow::start));
+        Plan known = KnownPlan.of(List.copyOf(rows.values()));
         RelaxationWords words = new RelaxationWords(problem);
         return Relaxing.of(problem, known, activity.id().toString())
                 .map(answer -> new WhyView.Moving(

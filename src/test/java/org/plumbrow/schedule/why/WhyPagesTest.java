@@ -18,6 +18,8 @@ import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
+import org.plumbrow.schedule.plan.Plans;
+import org.plumbrow.schedule.plan.Publishing;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -37,6 +39,12 @@ class WhyPagesTest {
     ScheduleFixture schedule;
 
     @Autowired
+    Plans plans;
+
+    @Autowired
+    Publishing publishing;
+
+    @Autowired
     MockMvcTester mvc;
 
     private TestBranch branch;
@@ -50,6 +58,9 @@ class WhyPagesTest {
         aProject("Alder Farm", LocalDate.of(2027, 5, 28));
         second = aProject("Birch Farm", LocalDate.of(2027, 6, 30));
         schedule.planned(branch);
+        world.as(
+                branch.manager(),
+                () -> plans.draftHead(branch.id()).flatMap(draft -> publishing.publish(draft.branchId(), draft.id())));
     }
 
     private UUID aProject(String name, LocalDate promised) {

@@ -1,15 +1,11 @@
 package org.plumbrow.calc.planning.relax;
 
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
 import org.plumbrow.calc.calendar.HalfDay;
-import org.plumbrow.calc.planning.Activity;
-import org.plumbrow.calc.planning.Fix;
-import org.plumbrow.calc.planning.Guidance;
 import org.plumbrow.calc.planning.Placement;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
@@ -23,15 +19,15 @@ import org.plumbrow.calc.planning.SerialPlanner;
 public final class Relaxing {
 
     private final PlanningProblem problem;
-    private final Guidance sequence;
+    private final Sequence sequence;
     private final Plan base;
     private final String activityId;
 
-    private Relaxing(PlanningProblem problem, Map<String, HalfDay> known, String activityId) {
+    private Relaxing(PlanningProblem problem, Plan known, String activityId) {
         this.problem = problem;
         this.activityId = activityId;
-        sequence = sequence(problem, known, Map.of());
-        base = SerialPlanner.plan(problem, sequence);
+        sequence = new Sequence(problem, known);
+        base = SerialPlanner.plan(problem, sequence.asKnown());
     }
 
     /**
@@ -43,27 +39,32 @@ public final class Relaxing {
     public record Answer(HalfDay finish, List<Moved> moved) {}
 
     /**
-     * @param known the start of each activity in the plan that people know: who is served first; others come after
+     * @param known the plan that people know: its starts say who is served first, its crews do what they do there
      * @return empty where the activity has no place
      */
-    public static Optional<Answer> of(PlanningProblem problem, Map<String, HalfDay> known, String activityId) {
+    public static Optional<Answer> of(PlanningProblem problem, Plan known, String activityId) {
         Relaxing relaxing = new Relaxing(problem, known, activityId);
-        return relaxing.base.of(activityId).map(placed -> relaxing.answer(placed, known));
+        return relaxing.base.of(activityId).map(placed -> relaxing.answer(placed));
     }
 
-    private Answer answer(Placement placed, Map<String, HalfDay> known) {
+    private Answer answer(Placement placed) {
         List<Moved> moved = Suggestions.of(problem, base, activityId).stream()
-                .flatMap(relaxation -> tried(relaxation, placed.finish(), known).stream())
+                .flatMap(relaxation -> tried(relaxation, placed.finish()).stream())
                 .sorted(Comparator.comparingInt(Moved::daysGained).reversed().thenComparingLong(Moved::latenessChange))
                 .toList();
-        return new Answer(placed.finish(), moved);
+        return new Answer(placed.finish(), bestWeekOfEachCrew(moved));
     }
 
-    private Optional<Moved> tried(Relaxation relaxation, HalfDay was, Map<String, HalfDay> known) {
-        Guidance served = relaxation instanceof Relaxation.ServedBefore swap
-                ? sequence(problem, known, Map.of(swap.projectId(), swap.otherProjectId()))
-                : sequence;
-        Plan plan = SerialPlanner.plan(Relaxed.of(problem, relaxation), served);
+    /** Help is tried in every week in which that crew was busy elsewhere; the best of them is enough to know. */
+    private static List<Moved> bestWeekOfEachCrew(List<Moved> moved) {
+        Set<String> told = new HashSet<>();
+        return moved.stream()
+                .filter(one -> !(one.relaxation() instanceof Relaxation.CrewLike more) || told.add(more.crewId()))
+                .toList();
+    }
+
+    private Optional<Moved> tried(Relaxation relaxation, HalfDay was) {
+        Plan plan = SerialPlanner.plan(Relaxed.of(problem, relaxation), sequence.under(relaxation));
         return plan.of(activityId)
                 .map(placed -> new Moved(
                         relaxation,
@@ -91,37 +92,5 @@ public final class Relaxing {
 
     private static boolean breaks(PromiseOutcome outcome) {
         return outcome.finish().isEmpty() || outcome.halfDaysLate() > 0;
-    }
-
-    /**
-     * Who is served first: the free work by its known start.
-     *
-     * @param before of a project: the one before which it comes, from that one's first work on
-     */
-    private static Guidance sequence(PlanningProblem problem, Map<String, HalfDay> known, Map<String, String> before) {
-        List<Activity> free = problem.activities().stream()
-                .filter(activity -> activity.fix() instanceof Fix.Free && known.containsKey(activity.id()))
-                .toList();
-        Map<String, HalfDay> first = free.stream()
-                .collect(
-                        Collectors.toMap(Activity::projectId, activity -> known.get(activity.id()), Relaxing::earlier));
-        Comparator<Activity> byStart = Comparator.comparing(activity -> {
-            HalfDay start = known.get(activity.id());
-            String other = before.get(activity.projectId());
-            return other == null ? start : earlier(start, first.getOrDefault(other, start));
-        });
-        Comparator<Activity> preferred = byStart.thenComparing(activity -> !before.containsKey(activity.projectId()));
-        List<Activity> served = free.stream()
-                .sorted(preferred.thenComparing(activity -> known.get(activity.id())))
-                .toList();
-        Map<String, Guidance.Guide> guides = new HashMap<>();
-        for (int rank = 0; rank < served.size(); rank++) {
-            guides.put(served.get(rank).id(), new Guidance.Guide(rank, Optional.empty(), Optional.empty()));
-        }
-        return new Guidance(guides);
-    }
-
-    private static HalfDay earlier(HalfDay one, HalfDay other) {
-        return other.isBefore(one) ? other : one;
     }
 }

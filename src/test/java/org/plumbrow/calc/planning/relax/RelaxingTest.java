@@ -4,13 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.plumbrow.calc.planning.SmallBranch.afternoon;
 import static org.plumbrow.calc.planning.SmallBranch.morning;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.planning.Absence;
+import org.plumbrow.calc.planning.Bound;
 import org.plumbrow.calc.planning.EquipmentNeed;
 import org.plumbrow.calc.planning.Fix;
+import org.plumbrow.calc.planning.Placement;
+import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.Predecessor;
 import org.plumbrow.calc.planning.SmallBranch;
@@ -18,7 +24,17 @@ import org.plumbrow.calc.planning.SmallBranch;
 /** Branches small enough for every date to be worked out with a pencil; today is Monday, March 1. */
 class RelaxingTest {
 
-    private static final Map<String, HalfDay> FIRST_A_THEN_B = Map.of("a", morning(1), "b", morning(8));
+    private static final Plan FIRST_A_THEN_B = known(Map.of("a", morning(1), "b", morning(8)));
+
+    private static final Plan NOTHING = known(Map.of());
+
+    /** A plan of which only the starts are known. */
+    private static Plan known(Map<String, HalfDay> starts) {
+        Map<String, Placement> placements = new HashMap<>();
+        starts.forEach((id, start) ->
+                placements.put(id, new Placement(id, start, start, Optional.empty(), new Bound.Today())));
+        return new Plan(placements, List.of(), List.of());
+    }
 
     /** One crew; a and b take a week each; a is promised for its week. */
     private static PlanningProblem twoWeeksOfOneCrew() {
@@ -31,7 +47,7 @@ class RelaxingTest {
                 .problem();
     }
 
-    private static Moved of(PlanningProblem problem, Map<String, HalfDay> known, String id, Class<?> kind) {
+    private static Moved of(PlanningProblem problem, Plan known, String id, Class<?> kind) {
         return Relaxing.of(problem, known, id).orElseThrow().moved().stream()
                 .filter(moved -> kind.isInstance(moved.relaxation()))
                 .findFirst()
@@ -85,8 +101,8 @@ class RelaxingTest {
                 .activity(branch.work("a", "A", "racking", "build", 2).after(Predecessor.of("permit")))
                 .problem();
         // asked on Monday, the 1st, answered on the 8th working day after, Thursday, the 11th; built on the 12th
-        assertThat(Relaxing.of(problem, Map.of(), "a").orElseThrow().finish()).isEqualTo(afternoon(12));
-        Moved sooner = of(problem, Map.of(), "a", Relaxation.AnsweredSooner.class);
+        assertThat(Relaxing.of(problem, NOTHING, "a").orElseThrow().finish()).isEqualTo(afternoon(12));
+        Moved sooner = of(problem, NOTHING, "a", Relaxation.AnsweredSooner.class);
         assertThat(sooner.finish()).isEqualTo(afternoon(5));
         assertThat(sooner.daysGained()).isEqualTo(5);
     }
@@ -98,7 +114,7 @@ class RelaxingTest {
                         .fixed(new Fix.Expected(morning(1), afternoon(3))))
                 .activity(branch.work("a", "A", "racking", "build", 2).after(Predecessor.of("permit")))
                 .problem();
-        Moved sooner = of(problem, Map.of(), "a", Relaxation.AnsweredSooner.class);
+        Moved sooner = of(problem, NOTHING, "a", Relaxation.AnsweredSooner.class);
         assertThat(sooner.finish()).isBetween(afternoon(1), morning(2));
     }
 
@@ -108,7 +124,7 @@ class RelaxingTest {
         SmallBranch branch = new SmallBranch().project("A", "Alder").crew("c", "Crew 1", Set.of("build"), away);
         PlanningProblem problem =
                 branch.activity(branch.work("a", "A", "racking", "build", 2)).problem();
-        Moved stays = of(problem, Map.of(), "a", Relaxation.CrewStays.class);
+        Moved stays = of(problem, NOTHING, "a", Relaxation.CrewStays.class);
         assertThat(stays.relaxation()).isEqualTo(new Relaxation.CrewStays("c", away));
         assertThat(stays.finish()).isEqualTo(afternoon(1));
         assertThat(stays.daysGained()).isEqualTo(3);
@@ -126,7 +142,7 @@ class RelaxingTest {
                         branch.work("a", "A", "posts", "build", 4).with(new EquipmentNeed("driver", 1)))
                 .activity(branch.work("b", "B", "posts", "build", 4).with(new EquipmentNeed("driver", 1)))
                 .problem();
-        Moved more = of(problem, Map.of("a", morning(1), "b", morning(3)), "b", Relaxation.OneMore.class);
+        Moved more = of(problem, known(Map.of("a", morning(1), "b", morning(3))), "b", Relaxation.OneMore.class);
         assertThat(more.finish()).isEqualTo(afternoon(2));
         assertThat(more.daysGained()).isEqualTo(2);
     }
@@ -137,7 +153,7 @@ class RelaxingTest {
         PlanningProblem problem = branch.activity(
                         branch.work("a", "A", "racking", "build", 2).fixed(Fix.Pinned.at(morning(10))))
                 .problem();
-        Moved free = of(problem, Map.of(), "a", Relaxation.NotSettled.class);
+        Moved free = of(problem, NOTHING, "a", Relaxation.NotSettled.class);
         assertThat(free.finish()).isEqualTo(afternoon(1));
         assertThat(free.daysGained()).isEqualTo(7);
     }
