@@ -22,7 +22,8 @@ public final class PlannerFigures {
         int threads = Math.min(4, Runtime.getRuntime().availableProcessors());
         Effort usual = Effort.background(threads);
         int rounds = arguments.length > 2 ? Integer.parseInt(arguments[2]) : usual.rounds();
-        Effort effort = new Effort(usual.seed(), usual.decodings(), rounds, usual.proofRounds(), threads);
+        Effort effort =
+                new Effort(usual.seed(), usual.decodings(), rounds, usual.proofRounds(), usual.wholeWork(), threads);
         System.out.println("projects seed urgent searched plan bound seconds");
         for (int size : numbers(arguments[0])) {
             for (int seed : numbers(arguments[1])) {

@@ -8,19 +8,20 @@ package org.plumbrow.calc.planning.engine;
  * @param decodings orders that the search tries; a thousand take about 0.1 s at 75 projects
  * @param rounds of the solver on four pieces of the plan each, at most
  * @param proofRounds of the search for a bound, at most
+ * @param wholeWork deterministic seconds of the solver on the whole plan, for branches small enough
  * @param threads 1 or more
  */
-public record Effort(long seed, int decodings, int rounds, int proofRounds, int threads) {
+public record Effort(long seed, int decodings, int rounds, int proofRounds, double wholeWork, int threads) {
 
     public Effort {
-        if (decodings < 0 || rounds < 0 || proofRounds < 0 || threads < 1) {
-            throw new IllegalArgumentException("no such effort: %d orders, %d rounds, %d rounds, %d threads"
-                    .formatted(decodings, rounds, proofRounds, threads));
+        if (decodings < 0 || rounds < 0 || proofRounds < 0 || wholeWork < 0 || threads < 1) {
+            throw new IllegalArgumentException("no such effort: %d orders, %d rounds, %d rounds, %s, %d threads"
+                    .formatted(decodings, rounds, proofRounds, wholeWork, threads));
         }
     }
 
     /** In the background: some seconds where little is late, a minute where much is. */
     public static Effort background(int threads) {
-        return new Effort(1, 20_000, 25, 400, threads);
+        return new Effort(1, 20_000, 25, 400, 1, threads);
     }
 }

@@ -46,7 +46,7 @@ final class Neighbourhood {
         for (int number = 0; number < latest.length; number++) {
             latest[number] = Math.min(model.slots.size - 1, now.start[number] + REACH);
         }
-        return new Piece(model, now, free, latest);
+        return new Piece(model, now, free, latest, false);
     }
 
     /** Drawn by how much its lateness costs; -1 when nothing is late. */

@@ -42,7 +42,8 @@ public final class Planner {
         Found best = PlanSearch.found(
                 problem, published, new PlanSearch.Effort(effort.decodings(), effort.seed()), watch::isStopped);
         LowerBound bound = bound(best);
-        return proved(pieces(best, bound.value()), bound);
+        best = pieces(best, bound.value());
+        return whole(best, bound);
     }
 
     private LowerBound bound(Found best) {
@@ -65,14 +66,32 @@ public final class Planner {
         return start.orBetter(PlanSearch.decoded(start.model(), new Costing(problem, published), pieces.order()));
     }
 
-    private static Planned proved(Found best, LowerBound bound) {
+    private Planned whole(Found best, LowerBound bound) {
+        Dates dates = dates(best);
+        WholeBranch whole = new WholeBranch(best.model(), dates);
+        boolean open = dates.unplaced() == 0 && dates.lateness() > bound.value();
+        if (!open || effort.wholeWork() == 0 || !whole.isSmall() || !PieceSolver.isThere() || watch.isStopped()) {
+            return proved(best, bound, 0);
+        }
+        watch.progress("Giving the whole plan to the solver", 1, 1, dates.lateness());
+        whole.solve(effort.wholeWork(), effort.seed());
+        Found better = whole.better()
+                .map(order -> best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), order)))
+                .orElse(best);
+        return proved(better, bound, whole.bound());
+    }
+
+    private static Planned proved(Found best, LowerBound bound, long whole) {
         Map<Promise, Integer> lateAlone = new HashMap<>();
         for (Due due : best.model().dues) {
             if (bound.late(due) > 0) {
                 lateAlone.put(due.promise, bound.late(due));
             }
         }
-        return new Planned(best.plan(), Math.min(bound.value(), best.cost().lateness()), lateAlone);
+        return new Planned(
+                best.plan(),
+                Math.min(Math.max(whole, bound.value()), best.cost().lateness()),
+                lateAlone);
     }
 
     private static Dates dates(Found found) {

@@ -8,8 +8,11 @@ import org.plumbrow.calc.planning.search.Dates;
  *
  * @param free of each task: whether it may move
  * @param latest of each free task: the last slot in which it may start
+ * @param strict whether every figure must hold for any plan, so that the answer's bound is one, and what is not free does
+ *     not hold up what comes before it; else the figures are those near the present dates, which is better for finding
+ *     plans
  */
-public record Piece(BranchModel model, Dates now, boolean[] free, int[] latest) {
+public record Piece(BranchModel model, Dates now, boolean[] free, int[] latest, boolean strict) {
 
     public int size() {
         int count = 0;

@@ -165,7 +165,7 @@ final class PieceModel {
             }
         }
         for (int next : model.successors[moved.number]) {
-            if (!piece.free()[next]) {
+            if (!piece.free()[next] && !piece.strict()) {
                 int latest = latestBefore(moved.number, next);
                 cp.addLessOrEqual(task.kind == Task.Kind.WAIT ? moved.start : moved.end, latest);
             }
@@ -193,8 +193,12 @@ final class PieceModel {
     private void follow(Moves before, boolean wait, int[] ready, IntVar start) {
         int from = earliest[before.number];
         int to = Math.min(piece.latest()[before.number], ready.length - 1);
+        if (wait && piece.strict() && to > from) {
+            cp.addGreaterOrEqual(start, looked(before.start, from, to, ready));
+            return;
+        }
         int lag = Integer.MAX_VALUE;
-        if (wait) {
+        if (wait && !piece.strict()) {
             int now = Math.max(from, Math.min(to, piece.now().start[before.number]));
             lag = ready[now] - now;
         } else {

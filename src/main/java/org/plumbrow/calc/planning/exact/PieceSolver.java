@@ -4,11 +4,14 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Solves a piece within a limit of work that is the same on every machine. */
 public final class PieceSolver {
+
+    private static final List<String> PROVERS = List.of("reduced_costs", "objective_lb_search", "default_lp");
 
     private final boolean withDisturbance;
 
@@ -47,6 +50,19 @@ public final class PieceSolver {
                 .setCpModelProbingLevel(0)
                 .setSymmetryLevel(0)
                 .setLinearizationLevel(0);
+        return solve(piece, solver);
+    }
+
+    /**
+     * As far as the work allows towards a proof: workers that make bounds and one that makes plans, taking turns in an
+     * order that does not depend on threads.
+     */
+    public Answer prove(Piece piece, double work) {
+        CpSolver solver = solver(work);
+        solver.getParameters()
+                .setNumWorkers(PROVERS.size())
+                .setInterleaveSearch(true)
+                .addAllSubsolvers(PROVERS);
         return solve(piece, solver);
     }
 

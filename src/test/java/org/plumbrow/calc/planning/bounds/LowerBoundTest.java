@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.plumbrow.calc.planning.LargeBranch;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.TightBranch;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;

@@ -19,7 +19,7 @@ import org.plumbrow.calc.planning.SerialPlanner;
 class PlannerTest {
 
     private static Effort effort(int threads) {
-        return new Effort(1, 300, 3, 40, threads);
+        return new Effort(1, 300, 3, 40, 0.05, threads);
     }
 
     private static Planned planned(PlanningProblem problem, Effort effort) {
@@ -51,7 +51,7 @@ class PlannerTest {
     void oddBranchesTooAreWithinTheirBoundsAndBreakNoRule() {
         LongStream.range(0, 300).forEach(seed -> {
             PlanningProblem problem = RandomBranch.of(seed, false);
-            Planned planned = planned(problem, new Effort(seed, 50, 1, 10, 1));
+            Planned planned = planned(problem, new Effort(seed, 50, 1, 10, 0.05, 1));
             assertThat(PlanCheck.breaches(problem, planned.plan()))
                     .as("seed " + seed)
                     .isEmpty();

@@ -1,4 +1,4 @@
-package org.plumbrow.calc.planning.bounds;
+package org.plumbrow.calc.planning;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -9,12 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.plumbrow.calc.planning.Activity;
-import org.plumbrow.calc.planning.PlanningProblem;
-import org.plumbrow.calc.planning.Promise;
-import org.plumbrow.calc.planning.RandomBranch;
-import org.plumbrow.calc.planning.SerialPlanner;
-import org.plumbrow.calc.planning.Work;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
@@ -26,17 +20,17 @@ import org.plumbrow.calc.planning.search.Task;
  * everything: each sequence of the works with each choice of crews. Serial placing of all sequences meets an optimum of
  * every measure that never gets better by a later finish.
  */
-final class TightBranch {
+public final class TightBranch {
 
     private static final int WORKS = 5;
     private static final int MOST_TRIES = 6_000;
 
-    final BranchModel model;
+    public final BranchModel model;
     private final Decoder decoder;
     private final int[] works;
     private final Order order;
     private final Dates tried;
-    final Dates best;
+    public final Dates best;
     private long least = Long.MAX_VALUE;
 
     private TightBranch(PlanningProblem problem) {
@@ -50,7 +44,7 @@ final class TightBranch {
                 .toArray();
     }
 
-    static TightBranch of(long seed) {
+    public static TightBranch of(long seed) {
         return new TightBranch(cut(RandomBranch.of(seed, seed % 3 == 0), seed));
     }
 
@@ -107,7 +101,7 @@ final class TightBranch {
     }
 
     /** @return whether everything was tried and some plan places all */
-    boolean solve() {
+    public boolean solve() {
         long tries = 1;
         for (int at = 0; at < works.length; at++) {
             tries *= (long) (at + 1) * Math.max(1, model.tasks[works[at]].crews.length);
@@ -119,7 +113,7 @@ final class TightBranch {
         return least < Long.MAX_VALUE;
     }
 
-    long least() {
+    public long least() {
         return least;
     }
 
