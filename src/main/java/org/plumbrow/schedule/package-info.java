@@ -23,6 +23,7 @@
             "design",
             "design :: draft",
             "crew",
+            "permit",
             "calc",
             "calc :: calendar",
             "calc :: duration",

@@ -1,0 +1,63 @@
+package org.plumbrow.permit;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.leadtime.LearnedLeadTime;
+
+/**
+ * A wait as pages show it.
+ *
+ * @param number of its project @param project its name
+ * @param even day of an even chance @param eighty day by which four of five come; null while not asked for
+ */
+record OwedLine(
+        Awaited awaited,
+        String number,
+        String project,
+        @Nullable LearnedLeadTime time,
+        @Nullable LocalDate even,
+        @Nullable LocalDate eighty,
+        LocalDate today) {
+
+    UUID projectId() {
+        return awaited.projectId();
+    }
+
+    public boolean overdue() {
+        return awaited.isOverdue(today);
+    }
+
+    /** Longer than four of five take, and nobody promised a day. */
+    public boolean longer() {
+        return awaited.isOpen()
+                && !overdue()
+                && awaited.promisedOn() == null
+                && eighty != null
+                && today.isAfter(eighty);
+    }
+
+    public boolean expired() {
+        return !awaited.isOpen() && awaited.hasExpired(today);
+    }
+
+    public long daysLate() {
+        return awaited.shouldComeOn()
+                .map(day -> ChronoUnit.DAYS.between(day, today))
+                .orElse(0L);
+    }
+
+    /** Of the state marks of pages. */
+    public String shape() {
+        if (overdue()
+                || expired()
+                || (awaited.result() != null && !awaited.result().isGood())) {
+            return "trouble";
+        }
+        if (longer()) {
+            return "risk";
+        }
+        return awaited.isOpen() ? "wait" : "done";
+    }
+}

@@ -1,0 +1,115 @@
+package org.plumbrow.permit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.plumbrow.branch.BranchSettings;
+import org.plumbrow.branch.Kept;
+import org.plumbrow.branch.RateTables;
+import org.plumbrow.calc.leadtime.LearnedLeadTime;
+import org.plumbrow.project.ProjectAccess;
+import org.plumbrow.project.ProjectTitle;
+import org.plumbrow.project.ProjectTitles;
+import org.plumbrow.project.Projects;
+import org.plumbrow.web.Access;
+import org.plumbrow.web.May;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What the pages of waits show. */
+@Service
+@Transactional(readOnly = true)
+class OwedReading {
+
+    private final AwaitedRows rows;
+    private final AwaitedBook book;
+    private final BranchSettings settings;
+    private final RateTables tables;
+    private final Projects projects;
+    private final ProjectTitles titles;
+    private final ProjectAccess projectAccess;
+    private final Access access;
+
+    OwedReading(
+            AwaitedRows rows,
+            AwaitedBook book,
+            BranchSettings settings,
+            RateTables tables,
+            Projects projects,
+            ProjectTitles titles,
+            ProjectAccess projectAccess,
+            Access access) {
+        this.rows = rows;
+        this.book = book;
+        this.settings = settings;
+        this.tables = tables;
+        this.projects = projects;
+        this.titles = titles;
+        this.projectAccess = projectAccess;
+        this.access = access;
+    }
+
+    record OfProject(ProjectTitle title, List<OwedLine> lines) {
+        public long overdue() {
+            return lines.stream().filter(OwedLine::overdue).count();
+        }
+    }
+
+    /** @param byWho who owes something, each with what it owes, overdue first */
+    record OfBranch(int open, long overdue, Map<String, List<OwedLine>> byWho, List<LeadTimes.Named> learned) {}
+
+    OfProject project(UUID projectId) {
+        UUID branchId = projectAccess.require(projectId, May.SEE_JOURNAL);
+        ProjectTitle title = titles.of(projects.facts(projectId));
+        LeadTimes times = times(branchId);
+        return new OfProject(
+                title,
+                rows.ofProject(projectId).stream()
+                        .map(one -> line(one, title.number(), title.name(), times, branchId))
+                        .toList());
+    }
+
+    OfBranch branch() {
+        UUID branchId = access.require(May.SEE_LOOK_AHEAD).id();
+        LeadTimes times = times(branchId);
+        List<OwedLine> lines = rows.open(branchId).stream()
+                .map(one -> line(one.awaited(), one.number(), one.name(), times, branchId))
+                .sorted(Comparator.comparingLong((OwedLine line) -> line.overdue() ? -line.daysLate() : 1))
+                .toList();
+        Map<String, List<OwedLine>> byWho = lines.stream()
+                .collect(Collectors.groupingBy(
+                        line -> line.awaited().who(), java.util.LinkedHashMap::new, Collectors.toList()));
+        return new OfBranch(
+                lines.size(), lines.stream().filter(OwedLine::overdue).count(), byWho, sorted(times.learned()));
+    }
+
+    private static List<LeadTimes.Named> sorted(List<LeadTimes.Named> learned) {
+        return learned.stream()
+                .sorted(Comparator.comparing(LeadTimes.Named::who)
+                        .thenComparing(one -> one.time().table().words()))
+                .toList();
+    }
+
+    private LeadTimes times(UUID branchId) {
+        return new LeadTimes(
+                tables.waits(branchId).stream().map(Kept::row).toList(),
+                settings.facts(branchId).calendar(),
+                settings.utilities(branchId),
+                rows.came(branchId));
+    }
+
+    private OwedLine line(Awaited one, String number, String name, LeadTimes times, UUID branchId) {
+        @Nullable LearnedLeadTime time = times.of(one).orElse(null);
+        return new OwedLine(
+                one,
+                number,
+                name,
+                time,
+                time == null ? null : times.after(one, time.evenDays()),
+                time == null ? null : times.after(one, time.eightyDays()),
+                book.today(branchId));
+    }
+}

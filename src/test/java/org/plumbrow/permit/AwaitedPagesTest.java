@@ -1,0 +1,177 @@
+package org.plumbrow.permit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+import java.util.List;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.PlumbrowTest;
+import org.plumbrow.Queries;
+import org.plumbrow.TestWorld;
+import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.web.Visitor;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+/** What a project waits for and who owes it; today is Monday, March 1, 2027. */
+@PlumbrowTest
+class AwaitedPagesTest {
+
+    @Autowired
+    MockMvcTester mvc;
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    ProjectFixture projects;
+
+    @Autowired
+    AwaitedBook book;
+
+    private TestBranch branch;
+    private UUID project;
+
+    @BeforeEach
+    void aDairy() {
+        branch = world.branch();
+        project = projects.aDairyGroundMount().in(branch).build();
+    }
+
+    private MvcTestResult get(String path, Visitor who) {
+        return mvc.get().uri(path).with(world.signedIn(who)).exchange();
+    }
+
+    private Document page(String path) throws Exception {
+        MvcTestResult answer = get(path, branch.projectManager());
+        assertThat(answer).hasStatusOk();
+        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
+        assertThat(page.select("h1")).hasSize(1);
+        return page;
+    }
+
+    private MvcTestResult post(String suffix, String... fields) {
+        var request = mvc.post()
+                .uri("/projects/" + project + "/waits" + suffix)
+                .with(world.signedIn(branch.projectManager()))
+                .with(csrf());
+        for (int at = 0; at < fields.length; at += 2) {
+            request.param(fields[at], fields[at + 1]);
+        }
+        return request.exchange();
+    }
+
+    private MvcTestResult delivery(String suffix, String version, String... more) {
+        String[] fields = {
+            "kind", "MODULES_DELIVERY", "owedBy", "SUPPLIER", "owedName", "Alder Supply", "version", version
+        };
+        return post(
+                suffix,
+                java.util.stream.Stream.concat(java.util.Arrays.stream(fields), java.util.Arrays.stream(more))
+                        .toArray(String[]::new));
+    }
+
+    private Awaited only() {
+        List<Awaited> all = world.as(branch.projectManager(), () -> book.ofUnchecked(project));
+        assertThat(all).hasSize(1);
+        return all.get(0);
+    }
+
+    @Test
+    void whatIsLateStandsOnTopWithItsDaysAndWhatIsExpected() throws Exception {
+        assertThat(delivery("/new", "-1", "sentOn", "2027-02-01", "promisedOn", "2027-02-24"))
+                .hasStatus3xxRedirection();
+        Document page = page("/projects/" + project + "/waits");
+        assertThat(page.selectFirst("h1").text()).contains("1 wait overdue");
+        assertThat(page.selectFirst("table.fold tbody tr").text())
+                .contains("Delivery of modules", "Alder Supply", "Overdue, 5 days", "by the branch’s table");
+        Document all = page("/waits");
+        assertThat(all.selectFirst("h1").text()).isEqualTo("1 wait is overdue, 1 open");
+        assertThat(all.select("section h2").eachText()).contains("Alder Supply");
+    }
+
+    @Test
+    void whatCameTeachesHowLongItsSupplierTakes() throws Exception {
+        assertThat(delivery("/new", "-1", "sentOn", "2027-02-01", "receivedOn", "2027-02-12"))
+                .hasStatus3xxRedirection();
+        Document all = page("/waits");
+        assertThat(all.select("#learned ~ table tbody tr").text()).contains("Alder Supply", "1", "9 to 9");
+        assertThat(all.selectFirst("h1").text()).isEqualTo("Nothing is overdue, 0 open");
+    }
+
+    @Test
+    void whatCannotBeSoIsRefusedAtItsFieldAndKept() throws Exception {
+        MvcTestResult early = delivery("/new", "-1", "sentOn", "2027-02-10", "receivedOn", "2027-02-09");
+        assertThat(early).hasStatus(422);
+        Document page = Jsoup.parse(early.getResponse().getContentAsString());
+        assertThat(page.selectFirst("#receivedOn-wrong").text()).contains("before it was asked for");
+        assertThat(page.selectFirst("#owedName").val()).isEqualTo("Alder Supply");
+        assertThat(delivery("/new", "-1", "sentOn", "2027-03-02")).hasStatus(422);
+        assertThat(delivery("/new", "-1", "result", "PASSED")).hasStatus(422);
+        assertThat(post("/new", "version", "-1")).hasStatus(422);
+    }
+
+    @Test
+    void aClearTicketNeedsItsLastDay() {
+        String[] ticket = {
+            "kind",
+            "LOCATE",
+            "owedBy",
+            "LOCATE_SERVICE",
+            "owedName",
+            "One-call center",
+            "sentOn",
+            "2027-02-15",
+            "receivedOn",
+            "2027-02-18",
+            "result",
+            "CLEAR",
+            "version",
+            "-1"
+        };
+        assertThat(post("/new", ticket)).hasStatus(422);
+        assertThat(post(
+                        "/new",
+                        java.util.stream.Stream.concat(
+                                        java.util.Arrays.stream(ticket),
+                                        java.util.stream.Stream.of("expiresOn", "2027-03-15"))
+                                .toArray(String[]::new)))
+                .hasStatus3xxRedirection();
+        assertThat(only().isClearOn(java.time.LocalDate.of(2027, 2, 17))).isFalse();
+        assertThat(only().isClearOn(java.time.LocalDate.of(2027, 2, 18))).isTrue();
+        assertThat(only().isClearOn(java.time.LocalDate.of(2027, 3, 15))).isTrue();
+        assertThat(only().isClearOn(java.time.LocalDate.of(2027, 3, 16))).isFalse();
+    }
+
+    @Test
+    void whoeverIsSlowerSeesTheirsBesideYours() throws Exception {
+        delivery("/new", "-1", "sentOn", "2027-02-01");
+        String one = "/" + only().id();
+        assertThat(delivery(one, "0", "sentOn", "2027-02-01", "promisedOn", "2027-03-10"))
+                .hasStatus3xxRedirection();
+        MvcTestResult slower = delivery(one, "0", "sentOn", "2027-02-01", "promisedOn", "2027-03-20");
+        assertThat(slower).hasStatus(409);
+        assertThat(slower.getResponse().getContentAsString()).contains("2027-03-10", "2027-03-20");
+        assertThat(page("/projects/" + project + "/journal").text()).contains("promised for");
+    }
+
+    @Test
+    void bothPagesReadTheSameHoweverMuchIsAwaited() throws Exception {
+        delivery("/new", "-1", "sentOn", "2027-02-01");
+        String path = "/projects/" + project + "/waits";
+        page(path);
+        long few = Queries.count(() -> get(path, branch.projectManager()));
+        long fewOfAll = Queries.count(() -> get("/waits", branch.projectManager()));
+        for (int at = 0; at < 6; at++) {
+            delivery("/new", "-1", "about", "lot " + at, "sentOn", "2027-02-01");
+        }
+        assertThat(Queries.count(() -> get(path, branch.projectManager()))).isEqualTo(few);
+        assertThat(Queries.count(() -> get("/waits", branch.projectManager()))).isEqualTo(fewOfAll);
+    }
+}

@@ -1,0 +1,108 @@
+package org.plumbrow.schedule.gaterule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.duration.ActivityCode;
+import org.plumbrow.permit.Awaited;
+import org.plumbrow.permit.AwaitedKind;
+import org.plumbrow.permit.OwedBy;
+import org.plumbrow.permit.WaitResult;
+import org.plumbrow.project.gate.Finding;
+import org.plumbrow.schedule.PlannedDates;
+
+/** At the edges of a ticket: the day it was cleared, its last day, the day after. */
+class LocateOnDigDaysTest {
+
+    private static final LocalDate CLEARED = LocalDate.of(2027, 3, 4);
+    private static final LocalDate LAST = LocalDate.of(2027, 4, 1);
+
+    private static PlannedDates dig(ActivityCode code, LocalDate from, LocalDate to) {
+        return new PlannedDates(
+                UUID.randomUUID(),
+                UUID.randomUUID(),
+                code.key(),
+                code,
+                code.words(),
+                HalfDay.morning(from),
+                HalfDay.afternoon(to),
+                Optional.empty(),
+                false);
+    }
+
+    private static Awaited ticket(@Nullable WaitResult result, LocalDate came, LocalDate last) {
+        return new Awaited(
+                UUID.randomUUID(),
+                0,
+                UUID.randomUUID(),
+                AwaitedKind.LOCATE,
+                "locate",
+                "",
+                OwedBy.LOCATE_SERVICE,
+                null,
+                null,
+                "One-call center",
+                came.minusDays(3),
+                null,
+                null,
+                last,
+                result == null ? null : came,
+                result,
+                null,
+                "");
+    }
+
+    private static Finding trench(LocalDate from, LocalDate to, Awaited... tickets) {
+        return LocateOnDigDays.judge(List.of(dig(ActivityCode.TRENCH, from, to)), List.of(tickets));
+    }
+
+    @Test
+    void fromTheDayItWasClearToItsLastDayTheGateIsOpen() {
+        assertThat(trench(CLEARED, LAST, ticket(WaitResult.CLEAR, CLEARED, LAST)))
+                .isInstanceOf(Finding.Satisfied.class);
+    }
+
+    @Test
+    void theDayBeforeAndTheDayAfterStopIt() {
+        Awaited ticket = ticket(WaitResult.CLEAR, CLEARED, LAST);
+        assertThat(trench(CLEARED.minusDays(1), LAST, ticket)).isInstanceOf(Finding.Broken.class);
+        Finding after = trench(LAST, LAST.plusDays(1), ticket);
+        assertThat(after).isInstanceOf(Finding.Broken.class);
+        assertThat(after.sentence()).contains("trench on Fri, Apr 2, 2027");
+    }
+
+    @Test
+    void aTicketWithoutAnswerOrNotClearCoversNothing() {
+        assertThat(trench(CLEARED, CLEARED, ticket(null, CLEARED, LAST))).isInstanceOf(Finding.Broken.class);
+        assertThat(trench(CLEARED, CLEARED, ticket(WaitResult.NOT_CLEAR, CLEARED, LAST)))
+                .isInstanceOf(Finding.Broken.class);
+    }
+
+    @Test
+    void renewedInTimeTwoTicketsCoverTogether() {
+        assertThat(trench(
+                        LAST,
+                        LAST.plusDays(1),
+                        ticket(WaitResult.CLEAR, CLEARED, LAST),
+                        ticket(WaitResult.CLEAR, LAST, LAST.plusDays(28))))
+                .isInstanceOf(Finding.Satisfied.class);
+    }
+
+    @Test
+    void boringAndPostsCountAsDiggingAndNothingWrittenIsNotKnown() {
+        for (ActivityCode code : List.of(ActivityCode.BORE, ActivityCode.FOUNDATION)) {
+            assertThat(LocateOnDigDays.judge(
+                            List.of(dig(code, LAST.plusDays(1), LAST.plusDays(1))),
+                            List.of(ticket(WaitResult.CLEAR, CLEARED, LAST))))
+                    .isInstanceOf(Finding.Broken.class);
+        }
+        assertThat(trench(CLEARED, LAST)).isInstanceOf(Finding.CannotTell.class);
+        assertThat(LocateOnDigDays.judge(List.of(), List.of())).isInstanceOf(Finding.CannotTell.class);
+    }
+}
