@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.plumbrow.calc.energy.sun.HourOfYear;
 import org.plumbrow.calc.energy.weather.WeatherYear;
 import org.plumbrow.calc.outage.ranking.WeatherHour;
@@ -14,8 +15,10 @@ import org.plumbrow.calc.outage.ranking.WeatherHours;
  * The weather of one site by its own clock.
  *
  * @param words what it is made from, shown with every figure
+ * @param forecast hours that somebody brought; they go before the typical ones
  */
-public record SiteWeather(WeatherYear year, ZoneId zone, String words) {
+public record SiteWeather(
+        WeatherYear year, ZoneId zone, String words, Map<LocalDateTime, WeatherHour.Forecast> forecast) {
 
     private static final int HOURS_OF_DAY = 24;
 
@@ -24,9 +27,21 @@ public record SiteWeather(WeatherYear year, ZoneId zone, String words) {
         return outside(hours(hour, 1).hours().get(0), hour);
     }
 
-    /** As such hours usually are. */
+    public SiteWeather {
+        forecast = Map.copyOf(forecast);
+    }
+
+    /** As forecast, else as such hours usually are. */
     public WeatherHours hours(LocalDateTime first, int count) {
-        return WeatherHours.typical(year, zone, first, count);
+        List<WeatherHour> hours =
+                new ArrayList<>(WeatherHours.typical(year, zone, first, count).hours());
+        for (int i = 0; i < count; i++) {
+            WeatherHour.Forecast known = forecast.get(first.plusHours(i));
+            if (known != null) {
+                hours.set(i, known);
+            }
+        }
+        return new WeatherHours(first, hours);
     }
 
     /** Of each hour of that weather, with the strongest sun of such hours. */
