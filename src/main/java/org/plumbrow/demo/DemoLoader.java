@@ -33,6 +33,7 @@ class DemoLoader implements SmartLifecycle {
     private final DemoReports reports;
     private final DemoSurveys surveys;
     private final DemoPlaces places;
+    private final DemoWaits waits;
     private final DemoEpilogue epilogue;
     private final DemoCustomers customers;
     private final TransactionTemplate transaction;
@@ -51,6 +52,7 @@ class DemoLoader implements SmartLifecycle {
             DemoReports reports,
             DemoSurveys surveys,
             DemoPlaces places,
+            DemoWaits waits,
             DemoEpilogue epilogue,
             DemoCustomers customers,
             TransactionTemplate transaction,
@@ -66,6 +68,7 @@ class DemoLoader implements SmartLifecycle {
         this.reports = reports;
         this.surveys = surveys;
         this.places = places;
+        this.waits = waits;
         this.epilogue = epilogue;
         this.customers = customers;
         this.transaction = transaction;
@@ -100,6 +103,7 @@ class DemoLoader implements SmartLifecycle {
         told.forEach(each -> surveys.dayOne(each, people, story));
         told.forEach(each -> epilogue.agree(each, people, story));
         told.forEach(each -> places.begin(each, people, story));
+        told.forEach(each -> waits.begin(each, people, story));
         told.forEach(each -> surveys.begin(each, people, story));
         told.forEach(each -> road.beginNext(each, people, story));
         epilogue.stand(told, people);

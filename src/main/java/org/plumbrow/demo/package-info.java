@@ -23,6 +23,7 @@
             "design :: draft",
             "design :: part",
             "crew",
+            "permit",
             "schedule",
             "schedule :: crewweek",
             "estimate :: site",
