@@ -1,5 +1,6 @@
 package breach.calc;
 
+import com.google.ortools.sat.CpModel;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Random;
@@ -16,6 +17,10 @@ final class ImpureYield {
 
     static double guess() {
         return new Random().nextDouble();
+    }
+
+    static CpModel model() {
+        return new CpModel();
     }
 
     static String read(Path file) {

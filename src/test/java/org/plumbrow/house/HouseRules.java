@@ -62,6 +62,14 @@ final class HouseRules {
             .areAssignableTo(java.io.File.class)
             .because("records in, records out");
 
+    static final ArchRule TWO_PACKAGES_ASK_THE_SOLVER = noClasses()
+            .that()
+            .resideOutsideOfPackages("..calc.planning.exact..", "..calc.planning.singleproject.proof..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.google.ortools..")
+            .because("the solver's library may be missing, and only those who say so may need it");
+
     /** A record's {@code setUpDays()} takes nothing and so sets nothing. */
     static final ArchRule NOTHING_IS_SET = noMethods()
             .that(DescribedPredicate.describe(

@@ -26,6 +26,7 @@ class HouseRulesTest {
                 Arguments.of(HouseRules.THE_CORE_ASKS_NO_CLOCK_AND_NO_CHANCE, "ImpureYield.today", "LocalDate.now"),
                 Arguments.of(HouseRules.THE_CORE_ASKS_NO_CLOCK_AND_NO_CHANCE, "ImpureYield.guess", "java.util.Random"),
                 Arguments.of(HouseRules.THE_CORE_TOUCHES_NOTHING_OUTSIDE, "ImpureYield.read", "java.nio.file.Path"),
+                Arguments.of(HouseRules.TWO_PACKAGES_ASK_THE_SOLVER, "ImpureYield.model", "com.google.ortools"),
                 Arguments.of(HouseRules.NOTHING_IS_SET, "Site.setName", ""),
                 Arguments.of(HouseRules.NAMES_SAY_THE_THING, "SiteManager", ""),
                 Arguments.of(HouseRules.NAMES_SAY_THE_THING, "CommonThings", ""),

@@ -33,6 +33,7 @@ class HouseTest {
                 HouseRules.THE_CORE_IS_PURE,
                 HouseRules.THE_CORE_ASKS_NO_CLOCK_AND_NO_CHANCE,
                 HouseRules.THE_CORE_TOUCHES_NOTHING_OUTSIDE,
+                HouseRules.TWO_PACKAGES_ASK_THE_SOLVER,
                 HouseRules.NOTHING_IS_SET,
                 HouseRules.NAMES_SAY_THE_THING,
                 HouseRules.PACKAGES_ARE_NULL_MARKED,
