@@ -73,6 +73,11 @@ public record ComputedPlan(
                 Optional.empty());
     }
 
+    /** What a page computes: {@link #keeping} what is published, or {@link #of} before the first plan. */
+    static ComputedPlan atOnce(BranchProblem branch, Optional<Published> published) {
+        return published.map(plan -> keeping(branch, plan)).orElseGet(() -> of(branch));
+    }
+
     private static ComputedPlan held(
             BranchProblem branch, PlanningProblem problem, Plan plan, Optional<ProvedBound> proved) {
         Set<String> explained =

@@ -46,8 +46,8 @@ public class WhatIf {
         BranchProblem then = now.fixing(activityId, pin);
         Optional<Published> published =
                 forecasting.published(branchId).map(plan -> KnownPlan.published(plan.rows(), now.today()));
-        ComputedPlan without = computed(now, published);
-        ComputedPlan with = computed(then, published);
+        ComputedPlan without = ComputedPlan.atOnce(now, published);
+        ComputedPlan with = ComputedPlan.atOnce(then, published);
         PlanChanges.Snapshot before = without.snapshot(now);
         PlanChanges.Snapshot after = with.snapshot(then);
         Set<String> known = new HashSet<>();
@@ -79,19 +79,17 @@ public class WhatIf {
         BranchProblem without = with.without(thought.id());
         Optional<Published> published =
                 forecasting.published(thought.branchId()).map(plan -> KnownPlan.published(plan.rows(), with.today()));
-        ComputedPlan plan = computed(with, published);
+        ComputedPlan plan = ComputedPlan.atOnce(with, published);
         PlanChanges.Snapshot after = plan.snapshot(with);
         return new Added(
                 PlanChanges.between(
-                        computed(without, published).snapshot(without), after.without(thought.id()), with.today()),
+                        ComputedPlan.atOnce(without, published).snapshot(without),
+                        after.without(thought.id()),
+                        with.today()),
                 after.rows().stream()
                         .filter(row -> row.projectId().equals(thought.id()))
                         .toList(),
                 forecasting.of(with, plan, thought.id()));
-    }
-
-    private static ComputedPlan computed(BranchProblem branch, Optional<Published> published) {
-        return published.map(plan -> ComputedPlan.keeping(branch, plan)).orElseGet(() -> ComputedPlan.of(branch));
     }
 
     /** Today's plan with this project in it, whether it is signed or not. @return what it does to its promise; empty without one */

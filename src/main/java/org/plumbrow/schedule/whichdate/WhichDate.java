@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.plumbrow.branch.BranchSettings;
@@ -14,9 +13,9 @@ import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
-import org.plumbrow.project.Standing;
 import org.plumbrow.schedule.forecast.MilestoneForecast;
 import org.plumbrow.schedule.plan.PlannedPromise;
+import org.plumbrow.schedule.plan.ThoughtJob;
 import org.plumbrow.schedule.plan.WhatIf;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
@@ -93,43 +92,7 @@ class WhichDate {
     }
 
     private ProjectFacts thought(BranchCard branch, WhichDateForm.Job job) {
-        return new ProjectFacts(
-                THOUGHT,
-                branch.id(),
-                "",
-                "the new job",
-                null,
-                Standing.OPEN,
-                1,
-                clock.instant(),
-                "",
-                new ProjectFacts.Site(
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        Set.of(),
-                        false,
-                        false,
-                        false,
-                        job.utilityId(),
-                        job.permitOfficeId(),
-                        List.of()),
-                new ProjectFacts.Contract(
-                        job.kwDc(),
-                        null,
-                        List.of(new ProjectFacts.ArrayFacts(job.mounting(), null, null, null, null)),
-                        null,
-                        null,
-                        null,
-                        null,
-                        job.trenchFt(),
-                        null,
-                        null,
-                        null),
-                null,
-                Map.of());
+        return new ThoughtJob(job.mounting(), job.kwDc(), job.trenchFt(), job.utilityId(), job.permitOfficeId())
+                .of(THOUGHT, branch.id(), clock.instant());
     }
 }

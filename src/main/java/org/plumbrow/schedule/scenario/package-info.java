@@ -1,0 +1,9 @@
+/**
+ * Scenarios: named copies of the plan with one thing otherwise, laid side by side; one is accepted by recording it.
+ * <p>Start at {@code Scenarios}. Rules: only what is otherwise is stored, its plan is computed at each look; accepting
+ * writes an absence or a crew where those belong, and the plan is then computed anew and published as always.
+ */
+@NullMarked
+package org.plumbrow.schedule.scenario;
+
+import org.jspecify.annotations.NullMarked;
