@@ -58,7 +58,7 @@ class ReadyKnown {
     }
 
     List<Line> of(ProjectFacts project, OutageFacts window, OnSite site) {
-        WindowFinder.Asking asking = finder.asking(project).planning(window.outageMinutes());
+        WindowFinder.Asking asking = finder.asking(project).planning(window.outageMinutes(), window.crewId());
         List<Line> lines = new ArrayList<>();
         lines.add(notice(window, asking));
         lines.add(line(

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.UtilityFacts;
@@ -140,9 +141,21 @@ class WindowFinder {
             List<Blackouts.Row> blackouts,
             Optional<WindowQuestion> question) {
 
-        /** The same for an outage of so many minutes. */
-        Asking planning(int minutes) {
-            return new Asking(branch, utility, work, expected, minutes, today, earliest, blackouts, question);
+        /** The same for an outage of so many minutes with that crew and no other; any crew where none is named. */
+        Asking planning(int minutes, @Nullable UUID crewId) {
+            Optional<WindowQuestion> ofCrew = question.map(any -> new WindowQuestion(
+                    any.today(),
+                    any.through(),
+                    any.earliest(),
+                    minutes,
+                    any.utility(),
+                    any.branch(),
+                    any.crews().stream()
+                            .filter(crew -> crewId == null || crew.id().equals(crewId.toString()))
+                            .toList(),
+                    any.blackouts(),
+                    any.promise()));
+            return new Asking(branch, utility, work, expected, minutes, today, earliest, blackouts, ofCrew);
         }
 
         Optional<UUID> utilityId() {
