@@ -1,26 +1,55 @@
 // The running clock of the day log. Without script the page shows the times as the server wrote them.
-const clock = document.getElementById('clock');
-
-if (clock && clock.dataset.off) {
+window.plumbrowClock = (() => {
+  'use strict';
+  const find = id => document.getElementById(id);
+  const clock = find('clock');
   const at = name => Date.parse(clock.dataset[name]);
-  const ahead = at('now') - Date.now(); // the server's clock is right, not the phone's
-  const hoursAndMinutes = ms =>
-    Math.floor(ms / 3600000) + ':' + String(Math.floor(ms / 60000) % 60).padStart(2, '0');
+  const MINUTE = 60000;
+  const EARLY = [30, 15, 5];
+  // The server's clock is right, not the phone's. A page kept on the phone is as old as it is: there the last figure counts.
+  const measured = () => {
+    const said = Date.parse(document.body.dataset.now);
+    const old = document.documentElement.dataset.kept;
+    try {
+      if (old || !said) return Number(localStorage.getItem('plumbrow-ahead')) || 0;
+      localStorage.setItem('plumbrow-ahead', said - Date.now());
+    } catch { /* a browser that keeps nothing */ }
+    return said - Date.now();
+  };
+  const ahead = measured();
+  const hoursAndMinutes = ms => Math.floor(ms / (60 * MINUTE)) + ':' + String(Math.floor(ms / MINUTE) % 60).padStart(2, '0');
 
+  const warn = minutes => {
+    const line = find('early');
+    const step = EARLY.filter(early => minutes < early).at(-1);
+    if (!line || line.dataset.step === String(step)) return;
+    line.dataset.step = String(step);
+    line.hidden = step === undefined && minutes >= 0;
+    line.textContent = minutes < 0 ? line.dataset.past : step === undefined ? '' : line.dataset.soon.replace('{0}', step);
+  };
   const tick = () => {
     const now = Date.now() + ahead;
-    document.getElementById('off').textContent = hoursAndMinutes(now - at('off'));
-    const left = document.getElementById('left');
-    if (left) {
-      const until = at('decide') - now;
-      left.textContent = until < 0 ? clock.dataset.over : hoursAndMinutes(until);
-      const gone = document.getElementById('gone');
-      if (gone) {
-        const share = Math.min(1, (now - at('off')) / (at('decide') - at('off')));
-        gone.setAttribute('width', (100 * share).toFixed(1) + '%');
-      }
+    if (clock.dataset.off) find('off').textContent = hoursAndMinutes(Math.max(0, now - at('off')));
+    const left = find('left');
+    if (!left || !clock.dataset.decide) return;
+    const until = at('decide') - now;
+    left.textContent = until < 0 ? clock.dataset.over : hoursAndMinutes(until);
+    if (!clock.dataset.off) return;
+    warn(until / MINUTE);
+    const share = Math.max(0, Math.min(1, (now - at('off')) / (at('decide') - at('off'))));
+    find('gone')?.setAttribute('width', (100 * share).toFixed(1) + '%');
+  };
+  if (clock && (clock.dataset.off || clock.dataset.decide)) {
+    tick();
+    setInterval(tick, 5000);
+  }
+  return {
+    ahead,
+    // The power is off by a tap that the server does not know yet.
+    off: when => {
+      if (!clock || clock.dataset.off) return;
+      clock.dataset.off = new Date(when).toISOString();
+      tick();
     }
   };
-  tick();
-  setInterval(tick, 5000);
-}
+})();

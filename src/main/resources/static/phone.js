@@ -64,7 +64,7 @@ window.plumbrowPhone = (() => {
   const body = one => {
     const form = one.photo ? new FormData() : new URLSearchParams();
     Object.entries({...one.fields, sending: one.id, person: one.person, version: one.version ?? 0, then: one.then ?? '',
-      written: new Date(one.at).toISOString()}).forEach(field => form.append(...field));
+      written: new Date(one.at).toISOString(), sent: new Date().toISOString()}).forEach(field => form.append(...field));
     if (one.photo) form.append('photo', one.photo, one.name);
     return form;
   };

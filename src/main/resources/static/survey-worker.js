@@ -1,4 +1,4 @@
-// Lets the survey pages of one project open without signal: the network first, else the copy of when there was signal,
+// Lets the survey and the day log of one project open without signal: the network first, else the copy of when there was signal,
 // marked with its time. Touches nothing else; the pages of other rooms go by.
 const PAGES = 'plumbrow-pages';
 const FILES = 'plumbrow-files';
@@ -51,6 +51,6 @@ self.addEventListener('fetch', event => {
   const {request} = event;
   const {origin, pathname, search} = new URL(request.url);
   if (request.method !== 'GET' || origin !== self.location.origin) return;
-  if (/^\/projects\/[^/]+\/survey(\/[a-z-]+)?$/.test(pathname) && !search) event.respondWith(page(request));
+  if (/^\/projects\/[^/]+\/(survey(\/[a-z-]+)?|day-log(\/(wrong|reversal-time))?)$/.test(pathname) && !search) event.respondWith(page(request));
   else if (/\.(css|js|svg)$/.test(pathname)) event.respondWith(file(request));
 });

@@ -60,7 +60,8 @@ class DayLogReading {
         Optional<DayLog> log = live.isPresent() ? rows.ofWindow(live.get().id()) : rows.latest(projectId);
         if (log.isEmpty()) {
             About about = about(project, live.orElse(null), null);
-            return new DayLogSheet(about, before(project, live), null, null, null, List.of(), null, "", List.of());
+            return new DayLogSheet(
+                    about, before(project, live), null, null, null, List.of(), null, "", List.of(), List.of());
         }
         OutageFacts window = live.isPresent()
                 ? live.get()

@@ -12,6 +12,7 @@ import org.plumbrow.project.ProjectFacts;
  * Everything on the page of a day log.
  *
  * @param clock null before the power goes off or a reversal time is set
+ * @param later what comes after now, so that a phone can go on without signal
  * @param reversedBecause why the work was reversed; empty when it was not, or before somebody has said why
  * @param now the step at which one stands; null when all is done or the work is being reversed
  */
@@ -24,7 +25,8 @@ record DayLogSheet(
         List<StepView> steps,
         @Nullable ReversalView reversal,
         String reversedBecause,
-        List<String> warnings) {
+        List<String> warnings,
+        List<LaterView> later) {
 
     /**
      * Which day of which project.
@@ -117,6 +119,14 @@ record DayLogSheet(
             int photos) {}
 
     /**
+     * A step or hold point that comes after now.
+     *
+     * @param asked what is read there
+     * @param parts who signs; of the hold point at which one stands, whoever comes after the next
+     */
+    record LaterView(LogStep step, List<Asked> asked, List<Hold.Part> parts) {}
+
+    /**
      * A reading as the form shows it.
      *
      * @param value typed, or as it stands in the log; empty before it is read
@@ -167,6 +177,8 @@ record DayLogSheet(
      * @param reason of the correction, of taking back, of a reversal time; may be empty
      * @param stays why a value outside its limits stays; empty inside
      * @param changes how often it was changed: what a page that changes it has seen
+     * @param phoneSaid the time by the phone's clock; null unless that clock was wrong by a minute or more
+     * @param phoneWrong by how many minutes
      */
     record EntryView(
             UUID id,
@@ -182,7 +194,9 @@ record DayLogSheet(
             boolean takenBack,
             boolean changeable,
             long changes,
-            @Nullable UUID evidenceId) {
+            @Nullable UUID evidenceId,
+            @Nullable Instant phoneSaid,
+            long phoneWrong) {
 
         public boolean byAnother() {
             return !who.equals(by) && !who.startsWith(by + ",");

@@ -1,7 +1,9 @@
 package org.plumbrow.cutover.daylog;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
@@ -10,6 +12,7 @@ import org.plumbrow.cutover.daylog.LogPen.Said;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Conflict;
 import org.plumbrow.web.Flash;
+import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
@@ -24,9 +27,11 @@ class LogPages {
     private static final int MEANWHILE = 409;
 
     private final DayLogReading reading;
+    private final Clock clock;
 
-    LogPages(DayLogReading reading) {
+    LogPages(DayLogReading reading, Clock clock) {
         this.reading = reading;
+        this.clock = clock;
     }
 
     /** Where the answer to a change goes. */
@@ -39,6 +44,7 @@ class LogPages {
     String show(DayLogSheet sheet, String view, Typed typed, Model model) {
         Map<String, String> wrong = new HashMap<>();
         typed.refusals().forEach(refusal -> wrong.putIfAbsent(refusal.field(), refusal.sentence()));
+        model.addAttribute("serverTime", clock.instant());
         model.addAttribute("sheet", sheet);
         model.addAttribute("about", sheet.about());
         model.addAttribute("problems", typed.refusals());
@@ -72,6 +78,12 @@ class LogPages {
     /** The sheet that was shown. */
     static DayLogSheet sheet(Model model) {
         return (DayLogSheet) Objects.requireNonNull(model.getAttribute("sheet"));
+    }
+
+    /** What was refused on the page that was shown. */
+    static List<Refusal> problems(Model model) {
+        return ((List<?>) Objects.requireNonNull(model.getAttribute("problems")))
+                .stream().map(Refusal.class::cast).toList();
     }
 
     /** A field of theirs beside yours; what you left empty is theirs. */

@@ -39,14 +39,16 @@ public class LogPen {
     private final Outages outages;
     private final Journal journal;
     private final Clock clock;
+    private final PhoneTaps taps;
 
-    LogPen(LogDoor door, Access access, LogRows rows, Outages outages, Journal journal, Clock clock) {
+    LogPen(LogDoor door, Access access, LogRows rows, Outages outages, Journal journal, Clock clock, PhoneTaps taps) {
         this.door = door;
         this.access = access;
         this.rows = rows;
         this.outages = outages;
         this.journal = journal;
         this.clock = clock;
+        this.taps = taps;
     }
 
     /**
@@ -132,12 +134,17 @@ public class LogPen {
     }
 
     private Writing writing(DayLog log, ProjectFacts project, OutageFacts window) {
+        Instant now = clock.instant();
+        PhoneTap tap = taps.current();
+        Instant happens = tap == null ? now : tap.happenedAt(now);
         return new Writing(
                 log,
                 new LogState(rows.steps(log.id()), rows.entries(log.id())),
                 readings(log, project),
                 access.actor(),
-                new LogMoment(clock.instant(), window.day().atTime(window.start()), zone(log.branchId())),
+                new LogMoment(happens, window.day().atTime(window.start()), zone(log.branchId())),
+                now,
+                tap,
                 rows.nextNumber(log.id(), Writing.PAGE));
     }
 
@@ -163,7 +170,7 @@ public class LogPen {
                             "Day log: " + said.sentence(),
                             Map.of("log", log.id().toString())),
                     writing.actor(),
-                    writing.now());
+                    writing.storedAt());
         }
     }
 

@@ -161,11 +161,12 @@ class LogRows {
     }
 
     void add(DayLog log, LogEntry entry, @Nullable UUID personId, int format) {
+        LogEntry.PhoneTime phone = entry.phone();
         jdbc.sql("""
                 insert into day_log_entry (id, branch_id, day_log_id, step, kind, quantity, value, reason, corrects, evidence_id,
-                                           happened_at, device, number, format, stored_at, by_person_id, by_name)
+                                           happened_at, phone_time, clock_offset_ms, device, number, format, stored_at, by_person_id, by_name)
                 values (:id, :branch, :log, :step, :kind, :quantity, :value, :reason, :corrects, :evidence,
-                        :happened, :device, :number, :format, :stored, :person, :name)
+                        :happened, :phone, :offset, :device, :number, :format, :stored, :person, :name)
                 """)
                 .param("id", entry.id())
                 .param("branch", log.branchId())
@@ -178,6 +179,8 @@ class LogRows {
                 .param("corrects", entry.corrects(), Types.OTHER)
                 .param("evidence", entry.evidenceId(), Types.OTHER)
                 .param("happened", Timestamp.from(entry.happenedAt()))
+                .param("phone", phone == null ? null : Timestamp.from(phone.time()), Types.TIMESTAMP)
+                .param("offset", phone == null ? null : phone.offsetMs(), Types.BIGINT)
                 .param("device", entry.device())
                 .param("number", entry.number())
                 .param("format", format)
@@ -239,6 +242,12 @@ class LogRows {
                 part == null
                         ? null
                         : new LogEntry.Signature(
-                                Hold.Part.valueOf(part), row.getString("name"), row.getString("trade")));
+                                Hold.Part.valueOf(part), row.getString("name"), row.getString("trade")),
+                phoneTime(row));
+    }
+
+    private static LogEntry.@Nullable PhoneTime phoneTime(ResultSet row) throws SQLException {
+        Timestamp time = row.getTimestamp("phone_time");
+        return time == null ? null : new LogEntry.PhoneTime(time.toInstant(), row.getLong("clock_offset_ms"));
     }
 }

@@ -56,7 +56,25 @@ final class SheetAssembly {
                 new StepList(state, readings, planned, changeable, log.isClosed()).lines(current),
                 reversalView(),
                 state.reverseReason().orElse(""),
-                log.isClosed() ? List.of() : warnings());
+                log.isClosed() ? List.of() : warnings(),
+                current.map(this::later).orElse(List.of()));
+    }
+
+    /** In the order of the procedure. A hold point at which one stands still waits for whoever signs after the next. */
+    private List<DayLogSheet.LaterView> later(LogStep now) {
+        return state.steps().stream()
+                .filter(step -> step.applies() && step.position() >= now.position() && !state.isPassed(step))
+                .map(step -> new DayLogSheet.LaterView(step, readings.of(step.code()), parts(step, step.equals(now))))
+                .filter(later -> !later.step().equals(now) || !later.parts().isEmpty())
+                .toList();
+    }
+
+    private List<Hold.Part> parts(LogStep step, boolean now) {
+        if (!step.hold()) {
+            return List.of();
+        }
+        List<Hold.Part> unsigned = state.unsigned(Hold.valueOf(step.code()));
+        return now ? unsigned.subList(1, unsigned.size()) : unsigned;
     }
 
     private Stand stand() {

@@ -98,6 +98,8 @@ final class StepList {
         boolean takenBack = state.isTakenBack(entry.id());
         String now = last == null || last.value() == null ? entry.value() : last.value();
         String value = now == null ? "" : now;
+        LogEntry.PhoneTime phone = entry.phone();
+        long wrong = phone == null ? 0 : phone.minutesWrong();
         return new EntryView(
                 entry.id(),
                 entry.kind(),
@@ -112,7 +114,9 @@ final class StepList {
                 takenBack,
                 changeable && !takenBack && isChangeable(entry.kind()),
                 state.changesOf(entry.id()).size(),
-                entry.evidenceId());
+                entry.evidenceId(),
+                wrong == 0 || phone == null ? null : phone.time(),
+                wrong);
     }
 
     private @Nullable LogEntry last(LogEntry of, EntryKind kind) {

@@ -14,7 +14,7 @@ import org.plumbrow.web.Refusal;
 /** Somebody holds the pen of one log: what it says so far, and what they add. Nothing is stored before the pen is put down. */
 final class Writing {
 
-    /** A page's own entries; a phone that works without signal names itself. */
+    /** Order of the entries of one log: all are numbered by the server, also what a phone has kept. */
     static final String PAGE = "page";
 
     private final DayLog log;
@@ -22,15 +22,31 @@ final class Writing {
     private final Readings readings;
     private final Actor actor;
     private final LogMoment moment;
+    private final Instant storedAt;
+    private final @Nullable PhoneTap tap;
     private final List<LogEntry> added = new ArrayList<>();
     private long nextNumber;
 
-    Writing(DayLog log, LogState state, Readings readings, Actor actor, LogMoment moment, long nextNumber) {
+    /**
+     * @param moment when it happens: now, or when the phone was tapped
+     * @param tap null when it does not come from a phone that kept it
+     */
+    Writing(
+            DayLog log,
+            LogState state,
+            Readings readings,
+            Actor actor,
+            LogMoment moment,
+            Instant storedAt,
+            @Nullable PhoneTap tap,
+            long nextNumber) {
         this.log = log;
         this.state = state;
         this.readings = readings;
         this.actor = actor;
         this.moment = moment;
+        this.storedAt = storedAt;
+        this.tap = tap;
         this.nextNumber = nextNumber;
     }
 
@@ -54,8 +70,13 @@ final class Writing {
         return actor;
     }
 
+    /** Now; of what a phone has kept, the moment of the tap. */
     Instant now() {
         return moment.now();
+    }
+
+    Instant storedAt() {
+        return storedAt;
     }
 
     LogMoment moment() {
@@ -141,8 +162,9 @@ final class Writing {
                 at,
                 PAGE,
                 nextNumber++,
-                now(),
+                storedAt,
                 actor.name(),
-                signature));
+                signature,
+                tap == null ? null : tap.phoneTime(storedAt)));
     }
 }

@@ -70,12 +70,13 @@ public class CutoverRoad implements GateRoad.Preparation {
                         .query(Integer.class)
                         .single()));
         if (live != null && live == 0) {
-            window(project);
+            windowOfToday(project.id(), project.branchId());
             world.as(branch.projectManager(), () -> log(project));
         }
     }
 
-    private void window(ProjectFacts project) {
+    /** An outage today, told weeks ago. */
+    public void windowOfToday(UUID projectId, UUID branchId) {
         Instant now = clock.instant();
         Timestamp told = Timestamp.from(now.minus(40, ChronoUnit.DAYS));
         LocalDate today = LocalDate.ofInstant(now, java.time.ZoneId.of("America/New_York"));
@@ -87,8 +88,8 @@ public class CutoverRoad implements GateRoad.Preparation {
                     'by letter', :told, 'Tamsin')
                 """)
                 .param("id", Ids.next())
-                .param("branch", project.branchId())
-                .param("project", project.id())
+                .param("branch", branchId)
+                .param("project", projectId)
                 .param("day", today)
                 .param("told", told)
                 .update()));

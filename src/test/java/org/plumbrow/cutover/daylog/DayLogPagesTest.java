@@ -118,7 +118,7 @@ class DayLogPagesTest {
         assertThat(off.select("h1")).hasSize(1);
         assertThat(off.select(".clock dd").first().text()).startsWith("0:00");
         assertThat(off.select("#step").text()).isEqualTo("Lock and tag every source");
-        assertThat(off.select(".thumb .done").text()).isEqualTo("Step 5 is done");
+        assertThat(off.select(".thumbs .done").text()).isEqualTo("Step 5 is done");
         List.of("5", "6").forEach(this::passes);
         signs("H2", "ELECTRICIAN", "Sil");
         List.of("7", "8").forEach(this::passes);
@@ -128,7 +128,7 @@ class DayLogPagesTest {
         passes("11");
         signs("H5", "CUSTOMER", "Perrin Ash");
         List.of("13", "14").forEach(this::passes);
-        assertThat(page("").select(".thumb .done").text()).isEqualTo("Close the log");
+        assertThat(page("").select(".thumbs .done").text()).isEqualTo("Close the log");
         assertThat(post("/close")).hasStatus3xxRedirection();
         Document closed = page("");
         assertThat(closed.select(".thumb")).isEmpty();
@@ -197,10 +197,10 @@ class DayLogPagesTest {
     @Test
     void reversingTakesTwoTapsAndAReasonLater() throws Exception {
         upToPowerOff();
-        assertThat(page("").select(".thumb .danger").text()).isEqualTo("Reverse…");
+        assertThat(page("").select(".thumbs .danger").text()).isEqualTo("Reverse…");
         assertThat(page("?reverse").select(".thumb .done").text()).isEqualTo("Reverse now");
         assertThat(post("/reverse")).hasStatus3xxRedirection();
-        assertThat(page("").select(".thumb .done").text()).isEqualTo("The power is back on");
+        assertThat(page("").select(".thumbs .done").text()).isEqualTo("The power is back on");
         assertThat(post("/power-on")).hasStatus3xxRedirection();
         assertThat(post("/close")).hasStatus(422).bodyText().contains("Write first why it was reversed.");
         assertThat(post("/reverse-reason", "reason", "A bolt sheared")).hasStatus3xxRedirection();

@@ -157,6 +157,7 @@ final class LogScript {
                 entries.size() + 1,
                 now,
                 "Tamsin",
+                null,
                 null);
         entries.add(correction);
         return correction;
@@ -185,7 +186,8 @@ final class LogScript {
                 entries.size() + 1,
                 now,
                 "Tamsin",
-                signature);
+                signature,
+                null);
         entries.add(entry);
         return entry;
     }

@@ -1,0 +1,243 @@
+package org.plumbrow.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.TestWorld;
+import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.cutover.daylog.CutoverRoad;
+import org.plumbrow.demo.LoadedDemo;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** The day log where there is no signal: every way in which a tap could be lost, or counted twice. */
+@LoadedDemo
+class DayLogOfflineTest {
+
+    private static final String FOURTEEN_MINUTES_SLOW = """
+            {
+              const Right = Date, slow = 14 * 60000;
+              window.Date = class extends Right {
+                constructor(...said) { if (said.length) super(...said); else super(Right.now() - slow); }
+                static now() { return Right.now() - slow; }
+              };
+            }
+            """;
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    CutoverRoad road;
+
+    private final List<String> findings = new ArrayList<>();
+    private BrowserContext phone;
+    private String log;
+
+    /** The outage of a project is today, and its log is open and on the phone. */
+    @BeforeEach
+    void aLogThatIsOnThePhone() {
+        phone = new Visits(port).of("maren");
+        TestBranch branch = world.branch();
+        Page page = opened(phone, "/projects/new?branch=" + branch.code());
+        page.fill("#name", "Orchard Lane");
+        page.fill("#customer", "Marit");
+        page.click("main .acts button");
+        String project = page.url().replaceAll(".*/projects/([0-9a-f-]{36}).*", "$1");
+        road.windowOfToday(UUID.fromString(project), branch.id());
+        log = "/projects/" + project + "/day-log";
+        page.navigate(log);
+        page.check("input[name=service] >> nth=0");
+        page.fill("#r-personInCharge", "Tamsin");
+        page.click("main .acts button");
+        page.navigate(log + "/reversal-time");
+        page.fill("#r-neededBy", "23:30");
+        page.fill("#r-reason", "the freezer");
+        page.click("main .acts button");
+        page.navigate(log);
+        assertThat(page.locator("#phone-pages")).containsText("The log is on this phone");
+        page.close();
+    }
+
+    @AfterEach
+    void close() {
+        phone.close();
+        assertThat(findings).isEmpty();
+    }
+
+    private Page opened(BrowserContext on, String address) {
+        Page page = on.newPage();
+        page.onPageError(error -> findings.add("script: " + error));
+        page.navigate(address);
+        return page;
+    }
+
+    private static void says(Page page, String sentence) {
+        assertThat(page.locator("#phone")).containsText(sentence);
+    }
+
+    private static void tapStepOne(Page page) {
+        page.click("button[form=step-form].done");
+    }
+
+    private static void standsAt(Page page, String step) {
+        assertThat(page.locator(".now:visible p.soft").first()).containsText("Step " + step + " of");
+    }
+
+    private void isStoredOnce() {
+        Page page = opened(phone, log);
+        assertThat(page.locator(".steps li").first()).containsText("done");
+        assertThat(page.locator(".steps li").first()).not().containsText("two entries");
+        assertThat(page.locator("#phone-waiting li")).hasCount(0);
+        page.navigate(log.replace("/day-log", "/journal"));
+        String journal = page.locator("main").innerText();
+        assertThat(journal.split(Pattern.quote("Day log: step 1"), -1)).hasSize(2);
+        page.close();
+    }
+
+    @Test
+    void aTapWithoutSignalOutlivesReloadAndKilledPageAndIsStoredOnce() {
+        phone.setOffline(true);
+        Page page = opened(phone, log);
+        says(page, "Without signal: this page is as of");
+        tapStepOne(page);
+        says(page, "No signal. Kept on this phone");
+        standsAt(page, "2");
+        page.reload();
+        says(page, "Step 1");
+        standsAt(page, "2");
+        PageChecks.findings(page, "day-log-kept").forEach(findings::add);
+        page.close();
+        page = opened(phone, log);
+        says(page, "not sent yet. It goes out by itself");
+        phone.setOffline(false);
+        assertThat(page.locator("#phone-waiting li")).hasCount(0);
+        isStoredOnce();
+    }
+
+    @Test
+    void aPageKilledRightAfterATapWasConfirmedLosesNothing() {
+        Page page = opened(phone, log);
+        phone.setOffline(true);
+        tapStepOne(page);
+        says(page, "Kept on this phone");
+        page.close();
+        phone.setOffline(false);
+        page = opened(phone, log);
+        assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
+        isStoredOnce();
+    }
+
+    @Test
+    void whatIsTypedAndNotTappedIsThereAfterTheKill() {
+        phone.setOffline(true);
+        Page page = opened(phone, log + "/wrong");
+        page.fill("#r-text", "A ladder slipped, nobody hurt");
+        page.waitForTimeout(300);
+        page.close();
+        page = opened(phone, log + "/wrong");
+        assertThat(page.locator("#r-text")).hasValue("A ladder slipped, nobody hurt");
+        page.click("main .acts button");
+        phone.setOffline(false);
+        Page after = opened(phone, log);
+        assertThat(after.locator(".steps")).containsText("A ladder slipped, nobody hurt");
+    }
+
+    @Test
+    void anAnswerThatWasLostIsAskedForAgainAndCountsOnce() {
+        sentWith(Route::fetch);
+    }
+
+    @Test
+    void aServerKilledBeforeItStoredTheTapGetsItAgain() {
+        sentWith(route -> {});
+    }
+
+    /** The first try ends without an answer. */
+    private void sentWith(java.util.function.Consumer<Route> first) {
+        Page page = opened(phone, log);
+        int[] tries = {0};
+        phone.route("**/sending", route -> {
+            if (tries[0]++ == 0) {
+                first.accept(route);
+                route.abort();
+            } else {
+                route.resume();
+            }
+        });
+        tapStepOne(page);
+        says(page, "No signal. Kept on this phone");
+        page.reload();
+        assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
+        assertThat(tries[0]).isEqualTo(2);
+        isStoredOnce();
+    }
+
+    @Test
+    void aServerThatIsDownKeepsTheTapOnThePhone() {
+        Page page = opened(phone, log);
+        phone.route("**/sending", route -> route.fulfill(new Route.FulfillOptions().setStatus(503)));
+        tapStepOne(page);
+        says(page, "The server could not take it now. Kept on this phone");
+        phone.unroute("**/sending");
+        page.evaluate("() => dispatchEvent(new Event('online'))");
+        assertThat(page.locator("#phone-waiting li")).hasCount(0);
+        isStoredOnce();
+    }
+
+    @Test
+    void twoPhonesThatLogTheSameStepBothStandAndAreMarked() {
+        Page mine = opened(phone, log);
+        phone.setOffline(true);
+        tapStepOne(mine);
+        says(mine, "No signal");
+        try (BrowserContext second = new Visits(port).of("maren")) {
+            Page theirs = opened(second, log);
+            tapStepOne(theirs);
+            assertThat(theirs.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
+        }
+        phone.setOffline(false);
+        mine.evaluate("() => dispatchEvent(new Event('online'))");
+        assertThat(mine.locator(".steps li").first()).containsText("two entries");
+        assertThat(mine.locator("#phone-waiting li")).hasCount(0);
+    }
+
+    @Test
+    void aPhoneWhoseClockIsWrongSaysSoAndBothTimesStand() {
+        phone.addInitScript(FOURTEEN_MINUTES_SLOW);
+        Page page = opened(phone, log);
+        assertThat(page.locator("#phone-clock")).containsText("14 min slow");
+        tapStepOne(page);
+        assertThat(page.locator(".steps li").first()).containsText("the phone’s clock said");
+        assertThat(page.locator(".steps li").first()).containsText("14 min off");
+    }
+
+    @Test
+    void whatTheLogDoesNotTakeStaysOnThePhoneWithItsReason() {
+        Page page = opened(phone, log);
+        tapStepOne(page);
+        assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
+        phone.setOffline(true);
+        page.fill("#step-form input[inputmode=decimal] >> nth=0", "121");
+        page.click("button[form=step-form].done");
+        says(page, "No signal");
+        phone.setOffline(false);
+        page.evaluate("() => dispatchEvent(new Event('online'))");
+        says(page, "the log did not take this");
+        page.reload();
+        says(page, "the log did not take this");
+    }
+}

@@ -1,0 +1,181 @@
+// The day log on a phone: each tap is on the phone's disk before it is called kept, goes out when there is signal, and the
+// page goes on to the next step meanwhile. Without script, or where the browser keeps nothing, the forms go as ever.
+(() => {
+  'use strict';
+  const phone = window.plumbrowPhone;
+  const find = id => document.getElementById(id);
+  const box = find('phone');
+  const {person, zone, log} = box.dataset;
+  const make = (tag, text, more) => Object.assign(document.createElement(tag), {textContent: text}, more);
+  const words = Object.fromEntries([...find('phone-words').content.children].map(one => [one.dataset.word, one.textContent]));
+  const say = (word, ...values) => values.reduce((text, value, i) => text.replaceAll('{' + i + '}', value), words[word]);
+  const clock = window.plumbrowClock;
+  const time = at => new Intl.DateTimeFormat('en-US', {timeZone: zone, hour: 'numeric', minute: '2-digit'})
+    .format(at + clock.ahead).replace(/[AP]M/, half => half.toLowerCase());
+  const forms = [...document.querySelectorAll('form[data-phone]')];
+  const address = form => form.getAttribute('action');
+  const kept = Number(document.documentElement.dataset.kept);
+  let able = false;
+  let dirty = false;
+
+  const shapes = {sent: 'done', 'sign-in': 'risk', other: 'risk', busy: 'due', 'no-signal': 'due', refused: 'trouble', queued: 'part'};
+  const show = (outcome, text) => {
+    box.hidden = false;
+    find('phone-shape').firstElementChild.setAttribute('href', '#m-' + shapes[outcome]);
+    if (find('phone-state').textContent !== text) find('phone-state').textContent = text;
+    find('phone-in').hidden = outcome !== 'sign-in' && outcome !== 'other';
+  };
+  const mine = one => (one.page ?? one.form).startsWith(log + '/');
+
+  // What is on the phone and not at the server: on its way, typed only, or sent back.
+  const list = async () => {
+    const all = (await phone.unsent(person)).filter(mine);
+    find('phone-waiting').replaceChildren(...all.map(one => {
+      const line = make('li', '');
+      const away = () => make('button', words.away, {type: 'button', className: 'quiet',
+        onclick: () => phone.forget(person, one.form).then(() => location.reload())});
+      line.append(make('b', one.title), ', ' + time(one.at) + ': ');
+      if (one.said) line.append(words.refused + ' ' + one.problems.map(no => no.sentence || words.large).join(' ') + ' ', away());
+      else line.append(one.number ? words.queued : words.typed);
+      return line;
+    }));
+    if (all.some(one => one.said)) show('refused', words.sentback);
+    return all;
+  };
+
+  // Where one stands when what waits is counted too. Only the server can say whether a hold point is open.
+  const draw = all => {
+    const waits = all.filter(one => one.number && !one.said);
+    const isPassed = form => waits.some(one => one.form === address(form)
+      && (!form.elements.part || form.elements.part.value === one.fields.part));
+    const reversed = waits.some(one => one.form === log + '/reverse');
+    const off = waits.find(one => one.form === log + '/steps/4/done');
+    if (off) clock.off(off.at + clock.ahead);
+    const parts = [...document.querySelectorAll('.now')].map(part => ({part, taps: [...part.querySelectorAll('form[data-tap]')]}));
+    let here = null;
+    for (const {part, taps} of parts) {
+      taps.forEach(form => { form.hidden = isPassed(form); });
+      const open = part.dataset.later === 'reverse' ? reversed && taps.some(form => !form.hidden)
+        : !reversed && !here && !(taps.length && taps.every(form => form.hidden));
+      part.hidden = !open || Boolean(here);
+      if (open) here ||= part;
+    }
+    const waiting = here && here.dataset.later;
+    document.querySelectorAll('.thumbs > button').forEach(one => { one.hidden = Boolean(waiting) || (reversed && !here); });
+    find('reverse-link')?.toggleAttribute('hidden', reversed || !(find('reverse-link').dataset.may || off));
+    if (reversed && find('reverse-ask')) find('reverse-ask').hidden = true;
+  };
+
+  const told = (one, answer) => {
+    if (answer.said === 'stored' || answer.said === 'already') stored += 1;
+  };
+  let stored = 0;
+  const send = async () => {
+    const before = (await phone.waiting(person)).filter(mine);
+    if (!before.length) return 'nothing';
+    stored = 0;
+    const outcome = await phone.send(person, told);
+    const all = await list();
+    const left = all.filter(one => one.number && !one.said);
+    if (!all.some(one => one.said)) show(left.length ? outcome : 'sent', say(left.length ? outcome : 'sent', time(left.at(-1)?.at ?? Date.now())));
+    draw(all);
+    if (stored && !left.length) renew(all);
+    return outcome;
+  };
+  // The server's page as it is now; never over what somebody is typing.
+  const renew = all => {
+    find('phone-renew').hidden = !dirty;
+    if (dirty || all.some(one => one.said)) return;
+    if (location.pathname === log) location.reload();
+    else location.assign(log);
+  };
+
+  const taken = (form, action) => {
+    const id = phone.id();
+    const fields = Object.fromEntries([...new FormData(form)].filter(([name]) => name !== '_csrf' && name !== 'photo'));
+    return {id, person, form: action, title: form.dataset.title, fields: {...fields, entry: id}, at: Date.now()};
+  };
+  const tap = async (form, action, file) => {
+    const sending = {...taken(form, action), ...(file && {photo: file, name: file.name})};
+    await phone.queue(sending);
+    if (action !== address(form)) await phone.forget(person, address(form));
+    dirty = false;
+    if (file) form.reset();
+    show('queued', say('kept', time(sending.at)));
+    draw(await list());
+    const outcome = await send();
+    if (outcome === 'no-signal' && location.pathname !== log && await window.caches?.match(new URL(log, location).href)) location.assign(log);
+  };
+
+  forms.forEach(form => {
+    form.addEventListener('submit', event => {
+      const file = form.elements.photo?.files[0];
+      if (!able || (form.elements.photo && !file)) return;
+      event.preventDefault();
+      tap(form, event.submitter?.getAttribute('formaction') ?? address(form), file).catch(() => form.submit());
+    });
+    form.addEventListener('input', () => {
+      dirty = true;
+      if (able && !form.elements.photo) phone.keep({...taken(form, address(form)), version: 0});
+    });
+  });
+
+  const fill = (form, fields) => [...form.elements].filter(one => one.name && one.type !== 'hidden' && one.type !== 'file')
+    .forEach(one => {
+      if (one.type === 'radio' || one.type === 'checkbox') one.checked = fields[one.name] === one.value;
+      else one.value = fields[one.name] ?? one.value;
+    });
+  const restore = async () => {
+    for (const form of forms) {
+      const draft = await phone.draft(person, address(form));
+      if (draft?.fields && (!draft.fields.part || draft.fields.part === form.elements.part?.value)) {
+        fill(form, draft.fields);
+        dirty = true;
+      }
+    }
+  };
+
+  const copies = async () => {
+    if (!navigator.serviceWorker) {
+      find('phone-pages').textContent = words.nohttps;
+      return;
+    }
+    await navigator.serviceWorker.register('/survey-worker.js', {scope: log});
+    await navigator.serviceWorker.ready;
+    const files = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(one => one.href || one.src);
+    for (const one of [log, log + '/wrong', log + '/reversal-time', ...files]) await fetch(one);
+    find('phone-pages').textContent = words.pages;
+  };
+
+  find('reverse-link')?.addEventListener('click', event => {
+    if (!able) return;
+    event.preventDefault();
+    find('reverse-ask').hidden = false;
+    find('reverse-ask').querySelector('button').focus();
+  });
+  find('reverse-no')?.addEventListener('click', event => {
+    event.preventDefault();
+    find('reverse-ask').hidden = true;
+  });
+
+  const begin = async () => {
+    box.hidden = false;
+    if (kept) find('phone-old').textContent = say('old', time(kept));
+    const wrong = Math.round(Math.abs(clock.ahead) / 60000);
+    if (wrong) find('phone-clock').textContent = say(clock.ahead > 0 ? 'behind' : 'fast', wrong);
+    try {
+      await restore();
+      draw(await list());
+      able = true;
+    } catch {
+      return show('other', words.keepsnothing);
+    }
+    await send();
+    const again = () => document.visibilityState === 'visible' && send();
+    addEventListener('online', again);
+    document.addEventListener('visibilitychange', again);
+    setInterval(again, 20000);
+    if (!kept) copies().catch(() => {});
+  };
+  begin();
+})();

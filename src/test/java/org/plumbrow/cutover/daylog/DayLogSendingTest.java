@@ -1,0 +1,153 @@
+package org.plumbrow.cutover.daylog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+import java.time.Duration;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestClock;
+import org.plumbrow.TestWorld;
+import org.plumbrow.cutover.CutoverFixture;
+import org.plumbrow.cutover.CutoverFixture.Ground;
+import org.plumbrow.web.Visitor;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+/** What a phone has kept of a day log, as the server takes it. */
+@PlumbrowTest
+class DayLogSendingTest {
+
+    @Autowired
+    MockMvcTester mvc;
+
+    @Autowired
+    TestWorld world;
+
+    @Autowired
+    TestClock clock;
+
+    @Autowired
+    CutoverFixture fixture;
+
+    private UUID project;
+    private Visitor pm;
+
+    @BeforeEach
+    void aLogThatIsOpen() {
+        Ground ground = fixture.ground();
+        project = fixture.noticeGiven(ground, fixture.home(ground));
+        pm = ground.branch().projectManager();
+        clock.standAt("2027-03-26T12:00:00Z");
+        post("", "service", "SINGLE_PHASE_120_240", "personInCharge", "Tamsin");
+        post("/reversal-time", "neededBy", "12:30", "reason", "freezer", "version", "0");
+        clock.pass(Duration.ofMinutes(30));
+    }
+
+    private MvcTestResult post(String suffix, String... fields) {
+        var request = mvc.post()
+                .uri("/projects/" + project + "/day-log" + suffix)
+                .with(world.signedIn(pm))
+                .with(csrf());
+        for (int i = 0; i < fields.length; i += 2) {
+            request.param(fields[i], fields[i + 1]);
+        }
+        return request.exchange();
+    }
+
+    private MvcTestResult sends(UUID id, String suffix, String written, String sent, UUID person, String... fields) {
+        String[] all = java.util.Arrays.copyOf(
+                new String[] {
+                    "sending",
+                    id.toString(),
+                    "entry",
+                    id.toString(),
+                    "person",
+                    person.toString(),
+                    "written",
+                    written,
+                    "sent",
+                    sent
+                },
+                10 + fields.length);
+        System.arraycopy(fields, 0, all, 10, fields.length);
+        return post(suffix + "/sending", all);
+    }
+
+    private String stepOne() throws Exception {
+        MvcTestResult answer = mvc.get()
+                .uri("/projects/" + project + "/day-log")
+                .with(world.signedIn(pm))
+                .exchange();
+        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
+        return page.select(".steps li").first().text();
+    }
+
+    @Test
+    void aTapCountsBackFromTheServersClockAndBothTimesAreShownWhereThePhonesIsWrong() throws Exception {
+        // It is 8:30 am; the phone says 8:16, and was tapped twenty minutes ago.
+        assertThat(sends(
+                        UUID.randomUUID(),
+                        "/steps/1/done",
+                        "2027-03-26T11:56:00Z",
+                        "2027-03-26T12:16:00Z",
+                        pm.personId()))
+                .hasStatusOk()
+                .bodyText()
+                .contains("\"stored\"");
+        assertThat(stepOne()).contains("8:10 am").contains("the phone’s clock said 7:56 am, 14 min off");
+    }
+
+    @Test
+    void theSameTapTwiceCountsOnce() throws Exception {
+        UUID id = UUID.randomUUID();
+        for (String said : new String[] {"stored", "already"}) {
+            assertThat(sends(id, "/steps/1/done", "2027-03-26T12:20:00Z", "2027-03-26T12:30:00Z", pm.personId()))
+                    .hasStatusOk()
+                    .bodyText()
+                    .contains("\"" + said + "\"");
+        }
+        assertThat(stepOne()).contains("8:20 am").doesNotContain("two entries").doesNotContain("clock said");
+    }
+
+    @Test
+    void aHoldPointIsNotJumpedByAPhoneWithoutSignal() {
+        assertThat(sends(
+                        UUID.randomUUID(),
+                        "/steps/4/done",
+                        "2027-03-26T12:20:00Z",
+                        "2027-03-26T12:30:00Z",
+                        pm.personId()))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Hold point H1 is not signed");
+    }
+
+    @Test
+    void nobodySendsInAnothersName() {
+        assertThat(sends(
+                        UUID.randomUUID(),
+                        "/wrong",
+                        "2027-03-26T12:20:00Z",
+                        "2027-03-26T12:30:00Z",
+                        UUID.randomUUID(),
+                        "text",
+                        "A near miss"))
+                .hasStatus(403)
+                .bodyText()
+                .contains("not-theirs");
+    }
+
+    @Test
+    void whatLacksItsNumberOrItsTimeIsRefusedOrHappensNow() throws Exception {
+        assertThat(post("/steps/1/done/sending")).hasStatus(422);
+        assertThat(sends(UUID.randomUUID(), "/steps/1/done", "", "yesterday", pm.personId()))
+                .hasStatusOk();
+        assertThat(stepOne()).contains("8:30 am");
+    }
+}
