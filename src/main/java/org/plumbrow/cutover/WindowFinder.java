@@ -10,6 +10,7 @@ import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.outage.LearnedOutage;
 import org.plumbrow.calc.outage.Slot;
 import org.plumbrow.calc.outage.UtilityTerms;
 import org.plumbrow.calc.outage.WindowQuestion;
@@ -31,6 +32,7 @@ class WindowFinder {
     private final OutageWorkRows works;
     private final OutageMinutesOfProject minutes;
     private final PlanBefore plan;
+    private final FinishedOutages finished;
     private final Clock clock;
 
     WindowFinder(
@@ -40,6 +42,7 @@ class WindowFinder {
             OutageWorkRows works,
             OutageMinutesOfProject minutes,
             PlanBefore plan,
+            FinishedOutages finished,
             Clock clock) {
         this.settings = settings;
         this.crews = crews;
@@ -47,6 +50,7 @@ class WindowFinder {
         this.works = works;
         this.minutes = minutes;
         this.plan = plan;
+        this.finished = finished;
         this.clock = clock;
     }
 
@@ -57,7 +61,9 @@ class WindowFinder {
         Optional<UtilityFacts> utility =
                 Optional.ofNullable(project.site().utilityId()).flatMap(id -> settings.utility(project.branchId(), id));
         var expected = minutes.of(project, project.site().threePhase());
-        int planned = work.plannedMinutes() == null ? expected.planned() : work.plannedMinutes();
+        LearnedOutage learned = finished.learned(
+                project.branchId(), project.site().utilityId(), project.site().supplySideTap());
+        int planned = work.plannedMinutes() == null ? expected.planned(learned) : work.plannedMinutes();
         LocalDate today = LocalDate.ofInstant(clock.instant(), branch.zone());
         List<Blackouts.Row> rows = blackouts.of(project.id());
         Earliest earliest = earliest(project, work, today);
@@ -66,6 +72,7 @@ class WindowFinder {
                 utility,
                 work,
                 expected,
+                learned,
                 planned,
                 today,
                 earliest,
@@ -135,6 +142,7 @@ class WindowFinder {
             Optional<UtilityFacts> utility,
             WorkContent work,
             org.plumbrow.calc.outage.OutageMinutes expected,
+            LearnedOutage learned,
             int plannedMinutes,
             LocalDate today,
             Earliest earliest,
@@ -155,7 +163,7 @@ class WindowFinder {
                             .toList(),
                     any.blackouts(),
                     any.promise()));
-            return new Asking(branch, utility, work, expected, minutes, today, earliest, blackouts, ofCrew);
+            return new Asking(branch, utility, work, expected, learned, minutes, today, earliest, blackouts, ofCrew);
         }
 
         Optional<UUID> utilityId() {

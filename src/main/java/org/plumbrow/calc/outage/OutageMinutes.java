@@ -14,6 +14,7 @@ import java.util.function.Predicate;
 public record OutageMinutes(List<Part> parts) {
 
     private static final int QUARTER = 15;
+    private static final int MOST = 720;
     private static final int STEP_CONNECT = 7;
 
     private static final List<Longer> LONGER = List.of(
@@ -93,6 +94,15 @@ public record OutageMinutes(List<Part> parts) {
 
     /** Minutes to plan, and to tell the customer: the high end, up to the next quarter of an hour. */
     public int planned() {
-        return (high() + QUARTER - 1) / QUARTER * QUARTER;
+        return upToTheQuarter(high());
+    }
+
+    /** The same with what finished outages of this kind have taught; never beyond what can be planned in one day. */
+    public int planned(LearnedOutage learned) {
+        return Math.min(MOST, upToTheQuarter(learned.minutes(high())));
+    }
+
+    private static int upToTheQuarter(int minutes) {
+        return (minutes + QUARTER - 1) / QUARTER * QUARTER;
     }
 }

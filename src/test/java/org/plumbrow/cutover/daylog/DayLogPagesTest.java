@@ -110,15 +110,7 @@ class DayLogPagesTest {
         passes("4");
     }
 
-    @Test
-    void theDayIsTappedThroughFromOpeningToClosing() throws Exception {
-        assertThat(page("").select("button").text()).contains("Open the day log");
-        upToPowerOff();
-        Document off = page("");
-        assertThat(off.select("h1")).hasSize(1);
-        assertThat(off.select(".clock dd").first().text()).startsWith("0:00");
-        assertThat(off.select("#step").text()).isEqualTo("Lock and tag every source");
-        assertThat(off.select(".thumbs .done").text()).isEqualTo("Step 5 is done");
+    private void fromPowerOffToTheEnd() {
         List.of("5", "6").forEach(this::passes);
         signs("H2", "ELECTRICIAN", "Sil");
         List.of("7", "8").forEach(this::passes);
@@ -128,6 +120,18 @@ class DayLogPagesTest {
         passes("11");
         signs("H5", "CUSTOMER", "Perrin Ash");
         List.of("13", "14").forEach(this::passes);
+    }
+
+    @Test
+    void theDayIsTappedThroughFromOpeningToClosing() throws Exception {
+        assertThat(page("").select("button").text()).contains("Open the day log");
+        upToPowerOff();
+        Document off = page("");
+        assertThat(off.select("h1")).hasSize(1);
+        assertThat(off.select(".clock dd").first().text()).startsWith("0:00");
+        assertThat(off.select("#step").text()).isEqualTo("Lock and tag every source");
+        assertThat(off.select(".thumbs .done").text()).isEqualTo("Step 5 is done");
+        fromPowerOffToTheEnd();
         assertThat(page("").select(".thumbs .done").text()).isEqualTo("Close the log");
         assertThat(post("/close")).hasStatus3xxRedirection();
         Document closed = page("");
@@ -136,6 +140,22 @@ class DayLogPagesTest {
                 .contains("Does not apply: no generator here")
                 .contains("signed by Perrin Ash, their trade");
         assertThat(closed.select("[style]")).isEmpty();
+    }
+
+    @Test
+    void whatAFinishedDayTookIsLearnedForTheNextOneOfItsKind() throws Exception {
+        upToPowerOff();
+        fromPowerOffToTheEnd();
+        assertThat(post("/close")).hasStatus3xxRedirection();
+        UUID next = fixture.home(ground);
+        MvcTestResult answer = mvc.get()
+                .uri("/projects/" + next + "/outage")
+                .with(world.signedIn(pm))
+                .exchange();
+        assertThat(answer)
+                .hasStatusOk()
+                .bodyText()
+                .contains("Finished outages of this kind with this utility: 1. They make the expected minutes ×");
     }
 
     @Test
