@@ -40,6 +40,11 @@ public record Awaited(
         return receivedOn == null;
     }
 
+    /** It came, and is no refusal. */
+    public boolean isGood() {
+        return !isOpen() && (result == null || result.isGood());
+    }
+
     public String what() {
         return about.isEmpty() ? kind.words() : kind.words() + ", " + about;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.PermitOfficeFacts;
@@ -23,6 +24,7 @@ import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -38,6 +40,7 @@ public class AwaitedBook {
     private final BranchSettings settings;
     private final Journal journal;
     private final Access access;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
     AwaitedBook(
@@ -48,6 +51,7 @@ public class AwaitedBook {
             BranchSettings settings,
             Journal journal,
             Access access,
+            ApplicationEventPublisher events,
             Clock clock) {
         this.rows = rows;
         this.projects = projects;
@@ -56,6 +60,7 @@ public class AwaitedBook {
         this.settings = settings;
         this.journal = journal;
         this.access = access;
+        this.events = events;
         this.clock = clock;
     }
 
@@ -177,6 +182,18 @@ public class AwaitedBook {
                         Map.of("wait", one.id().toString(), "kind", one.kind().name())),
                 access.actor(),
                 clock.instant());
+        tellThePlan(one, before);
+    }
+
+    /** Also what it was before, where its kind has changed. */
+    private void tellThePlan(Awaited one, @Nullable Awaited before) {
+        List<Awaited> all = rows.ofProject(one.projectId());
+        Stream.of(Optional.of(one), Optional.ofNullable(before))
+                .flatMap(Optional::stream)
+                .flatMap(each -> each.kind().activity().stream())
+                .distinct()
+                .flatMap(code -> WaitMoved.of(one.projectId(), code, all, access.actor()).stream())
+                .forEach(events::publishEvent);
     }
 
     private static String stands(Awaited one) {

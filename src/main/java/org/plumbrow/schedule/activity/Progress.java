@@ -105,6 +105,23 @@ public class Progress {
         }
     }
 
+    /**
+     * What the project's waits say of one. A project without such a wait has nothing to take; what is done stays done until
+     * somebody takes it back, as an answer may have come before its papers were written down.
+     */
+    void awaitedUnchecked(UUID projectId, ActivityCode wait, Recorded now, Actor by) {
+        activities
+                .findByProjectIdAndKey(projectId, wait.key())
+                .or(() -> {
+                    refresh.project(projectId);
+                    return activities.findByProjectIdAndKey(projectId, wait.key());
+                })
+                .filter(activity -> !activity.recorded().equals(now))
+                .filter(activity -> now.finished().isPresent()
+                        || activity.recorded().finished().isEmpty())
+                .ifPresent(activity -> changes.make(activity, by, (who, at) -> activity.record(now, who, at)));
+    }
+
     /** For a room that has told somebody a date (an outage window): the plan keeps it. */
     public void fixUnchecked(UUID projectId, ActivityCode code, Pin pin, Actor by) {
         Activity activity = ofProject(projectId, code.key());
