@@ -22,7 +22,6 @@ import org.plumbrow.project.Projects;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
-import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -31,6 +30,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 @Transactional
 class Readying {
+
+    private static final String NOT_ANNOUNCED =
+            "No outage of this project is announced, so nothing was written. Agree one on the outage's page first.";
 
     private static final int LONGEST_NOTE = 200;
     private static final int LONGEST_NAME = 120;
@@ -106,15 +108,19 @@ class Readying {
     @Transactional(readOnly = true)
     public ItemSheet item(UUID projectId, ReadyItem item) {
         projectAccess.require(projectId, May.RUN_CUTOVER);
-        OutageFacts window = announced(projectId).orElseThrow(NotFound::new);
-        return new ItemSheet(
-                projects.facts(projectId), item, rows.items(window.id()).getOrDefault(item, Said.NOTHING));
+        Said said = announced(projectId)
+                .map(window -> rows.items(window.id()).getOrDefault(item, Said.NOTHING))
+                .orElse(Said.NOTHING);
+        return new ItemSheet(projects.facts(projectId), item, said);
     }
 
     /** @throws EditedMeanwhile if somebody said something since the page was opened */
     public Optional<Refusal> say(UUID projectId, ReadyItem item, @Nullable State state, String note, long version) {
         projectAccess.require(projectId, May.RUN_CUTOVER);
-        OutageFacts window = announced(projectId).orElseThrow(NotFound::new);
+        OutageFacts window = announced(projectId).orElse(null);
+        if (window == null) {
+            return Optional.of(new Refusal("state", NOT_ANNOUNCED));
+        }
         if (state == null) {
             return Optional.of(new Refusal("state", "Choose how it stands."));
         }
@@ -142,7 +148,7 @@ class Readying {
         ReadySheet sheet = sheet(projectId);
         OutageFacts window = sheet.window();
         if (window == null) {
-            throw new NotFound();
+            return Optional.of(new Refusal("decision", NOT_ANNOUNCED));
         }
         Optional<Refusal> no = against(sheet, decision, person, reason);
         if (no.isPresent() || decision == null) {

@@ -12,6 +12,7 @@ import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.relax.Relaxing;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
+import org.plumbrow.schedule.activity.ActivityList;
 import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.JobActivities;
 import org.plumbrow.schedule.plan.BindingChain;
@@ -36,12 +37,14 @@ class WhyThisDate {
     private final Projects projects;
     private final Plans plans;
     private final PlanInputs inputs;
+    private final ActivityList activities;
     private final Access access;
 
-    WhyThisDate(Projects projects, Plans plans, PlanInputs inputs, Access access) {
+    WhyThisDate(Projects projects, Plans plans, PlanInputs inputs, ActivityList activities, Access access) {
         this.projects = projects;
         this.plans = plans;
         this.inputs = inputs;
+        this.activities = activities;
         this.access = access;
     }
 
@@ -49,11 +52,9 @@ class WhyThisDate {
     WhyView of(UUID projectId, String activityKey) {
         ProjectFacts project = projects.facts(projectId);
         BranchProblem branch = inputs.stored(project.branchId());
-        ActivityRow activity = branch.jobs().stream()
-                .filter(job -> job.project().id().equals(projectId))
-                .flatMap(job -> job.item(activityKey).stream())
+        ActivityRow activity = job(branch, project)
+                .item(activityKey)
                 .map(JobActivities.Item::row)
-                .findFirst()
                 .orElseThrow(NotFound::new);
         Optional<StoredPlan> published = plans.published(project.branchId());
         Map<UUID, PlannedRow> rows = published.map(StoredPlan::byActivity).orElse(Map.of());
@@ -61,6 +62,15 @@ class WhyThisDate {
         return placed == null || placed.isDone()
                 ? without(project, activity)
                 : with(project, activity, branch, rows, placed);
+    }
+
+    /** A project that is not in the plan, as it is not signed yet, has its activities all the same. */
+    private JobActivities job(BranchProblem branch, ProjectFacts project) {
+        return branch.jobs().stream()
+                .filter(job -> job.project().id().equals(project.id()))
+                .findFirst()
+                .orElseGet(() ->
+                        activities.read(List.of(project), branch.settings()).get(0));
     }
 
     private static WhyView without(ProjectFacts project, ActivityRow activity) {
