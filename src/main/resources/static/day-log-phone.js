@@ -16,6 +16,7 @@
   const address = form => form.getAttribute('action');
   const kept = Number(document.documentElement.dataset.kept);
   let able = false;
+  let keepsNothing = false;
   let dirty = false;
 
   const shapes = {sent: 'done', 'sign-in': 'risk', other: 'risk', busy: 'due', 'no-signal': 'due', refused: 'trouble', queued: 'part'};
@@ -66,20 +67,15 @@
     if (reversed && find('reverse-ask')) find('reverse-ask').hidden = true;
   };
 
-  const told = (one, answer) => {
-    if (answer.said === 'stored' || answer.said === 'already') stored += 1;
-  };
-  let stored = 0;
   const send = async () => {
     const before = (await phone.waiting(person)).filter(mine);
     if (!before.length) return 'nothing';
-    stored = 0;
-    const outcome = await phone.send(person, told);
+    const outcome = await phone.send(person, () => {});
     const all = await list();
     const left = all.filter(one => one.number && !one.said);
     if (!all.some(one => one.said)) show(left.length ? outcome : 'sent', say(left.length ? outcome : 'sent', time(left.at(-1)?.at ?? Date.now())));
     draw(all);
-    if (stored && !left.length) renew(all);
+    if (!left.length) renew(all); // also when another page of this phone has sent it
     return outcome;
   };
   // The server's page as it is now; never over what somebody is typing.
@@ -110,9 +106,15 @@
   forms.forEach(form => {
     form.addEventListener('submit', event => {
       const file = form.elements.photo?.files[0];
-      if (!able || (form.elements.photo && !file)) return;
+      const {submitter} = event;
+      if (keepsNothing || (form.elements.photo && !file)) return;
       event.preventDefault();
-      tap(form, event.submitter?.getAttribute('formaction') ?? address(form), file).catch(() => form.submit());
+      // A tap that comes before the phone's store is open waits for it, instead of going where there is no signal.
+      opened.then(() => tap(form, submitter?.getAttribute('formaction') ?? address(form), file))
+        .catch(() => {
+          keepsNothing = true;
+          form.requestSubmit(submitter);
+        });
     });
     form.addEventListener('input', () => {
       dirty = true;
@@ -135,16 +137,30 @@
     }
   };
 
+  const open = async () => {
+    await restore();
+    draw(await list());
+    able = true;
+  };
+  const opened = open();
+
   const copies = async () => {
     if (!navigator.serviceWorker) {
       find('phone-pages').textContent = words.nohttps;
       return;
     }
     await navigator.serviceWorker.register('/survey-worker.js', {scope: log});
-    await navigator.serviceWorker.ready;
+    const worker = await navigator.serviceWorker.ready;
     const files = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(one => one.href || one.src);
-    for (const one of [log, log + '/wrong', log + '/reversal-time', ...files]) await fetch(one);
-    find('phone-pages').textContent = words.pages;
+    const wanted = [log, log + '/wrong', log + '/reversal-time'].map(one => new URL(one, location).href).concat(files);
+    // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it.
+    await new Promise(done => {
+      const {port1, port2} = new MessageChannel();
+      port1.onmessage = done;
+      worker.active.postMessage(wanted, [port2]);
+    });
+    const there = await Promise.all(wanted.map(one => caches.match(one)));
+    if (there.every(Boolean)) find('phone-pages').textContent = words.pages;
   };
 
   find('reverse-link')?.addEventListener('click', event => {
@@ -164,10 +180,9 @@
     const wrong = Math.round(Math.abs(clock.ahead) / 60000);
     if (wrong) find('phone-clock').textContent = say(clock.ahead > 0 ? 'behind' : 'fast', wrong);
     try {
-      await restore();
-      draw(await list());
-      able = true;
+      await opened;
     } catch {
+      keepsNothing = true;
       return show('other', words.keepsnothing);
     }
     await send();

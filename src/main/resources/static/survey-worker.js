@@ -47,10 +47,19 @@ const file = async request => {
   }
 };
 
-self.addEventListener('fetch', event => {
-  const {request} = event;
+const answered = request => {
   const {origin, pathname, search} = new URL(request.url);
-  if (request.method !== 'GET' || origin !== self.location.origin) return;
-  if (/^\/projects\/[^/]+\/(survey(\/[a-z-]+)?|day-log(\/(wrong|reversal-time))?)$/.test(pathname) && !search) event.respondWith(page(request));
-  else if (/\.(css|js|svg)$/.test(pathname)) event.respondWith(file(request));
+  if (request.method !== 'GET' || origin !== self.location.origin) return null;
+  if (/^\/projects\/[^/]+\/(survey(\/[a-z-]+)?|day-log(\/(wrong|reversal-time))?)$/.test(pathname) && !search) return page(request);
+  return /\.(css|js|svg)$/.test(pathname) ? file(request) : null;
+};
+
+self.addEventListener('fetch', event => {
+  const answer = answered(event.request);
+  if (answer) event.respondWith(answer);
 });
+
+// A page asks for copies of these addresses, and is told when there are.
+self.addEventListener('message', event => event.waitUntil(
+  Promise.allSettled(event.data.map(one => answered(new Request(one))))
+    .then(() => event.ports[0].postMessage('kept'))));
