@@ -68,7 +68,7 @@ class KeyboardTest {
     void aManagerReachesTheChiefActOfEachPage() {
         try (BrowserContext browser = new Visits(port).of("ines")) {
             Page page = browser.newPage();
-            reaches(page, "/look-ahead", "main .list a");
+            reaches(page, "/look-ahead", "main .list a, main .acts a");
             reaches(page, "/look-ahead/crews", "#crews a[data-move], .hand li a");
             reaches(page, "/projects/intake", "main button");
             reaches(page, "/people/invite", "main button");

@@ -100,7 +100,9 @@ class AwaitedPagesTest {
     void whatCameTeachesHowLongItsSupplierTakes() throws Exception {
         assertThat(delivery("/new", "-1", "sentOn", "2027-02-01", "receivedOn", "2027-02-12"))
                 .hasStatus3xxRedirection();
-        assertThat(page("/projects/" + project + "/waits").select("table.fold tbody tr").text())
+        assertThat(page("/projects/" + project + "/waits")
+                        .select("table.fold tbody tr")
+                        .text())
                 .contains("Fri, Feb 12");
         Document all = page("/waits");
         assertThat(all.select("#learned ~ table tbody tr").text()).contains("Alder Supply", "1", "9 to 9");

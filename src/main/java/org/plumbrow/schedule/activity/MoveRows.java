@@ -39,6 +39,14 @@ class MoveRows {
         this.jdbc = jdbc;
     }
 
+    /** Who moves something in the branch next waits until this transaction ends, and then sees its move. */
+    void oneAtATime(UUID branchId) {
+        jdbc.sql("select cast(pg_advisory_xact_lock(hashtextextended(?, 0)) as text)")
+                .param("plan_move " + branchId)
+                .query(String.class)
+                .optional();
+    }
+
     /** Of the last move of any kind; 0 before the first. */
     long lastNumber(UUID branchId) {
         return jdbc.sql("select coalesce(max(number), 0) from plan_move where branch_id = ?")

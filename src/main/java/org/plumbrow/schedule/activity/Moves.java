@@ -72,6 +72,7 @@ public class Moves {
      */
     public Optional<Refusal> settle(UUID activityId, Seen seen, Pin pin) {
         Activity activity = opened(activityId, seen.version);
+        rows.oneAtATime(activity.branchId());
         EditedMeanwhile.check(seen.lastMove, rows.lastNumber(activity.branchId()));
         Optional<CrewFacts> crew = crewOf(activity, pin);
         Optional<Refusal> refused = StartRefusals.of(activity, pin, crew, changes.today(activity.branchId()));
