@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.plumbrow.calc.ridethrough.Generator;
@@ -22,8 +23,8 @@ record GeneratorLoad(Cells cells, List<Cells> loads) {
     /** Days on which it ran, or is to run, under the farm's load. */
     List<LocalDate> runs() {
         return Stream.of("lastRun", "nextRun")
-                .filter(name -> !cells.isEmpty(name))
-                .map(name -> LocalDate.parse(cells.text(name)))
+                .map(cells::date)
+                .filter(Objects::nonNull)
                 .toList();
     }
 

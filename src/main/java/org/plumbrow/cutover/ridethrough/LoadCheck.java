@@ -1,7 +1,6 @@
 package org.plumbrow.cutover.ridethrough;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,10 +21,6 @@ final class LoadCheck {
         try {
             tried(kind, row);
             return Optional.empty();
-        } catch (DateTimeParseException unreadable) {
-            return Optional.of(Refusal.ofForm(name + ": “" + unreadable.getParsedString() + "” is no "
-                    + (kind == LoadKind.GENERATOR ? "date" : "time or date")
-                    + ". Write times like 07:30 and dates with the year first, like 2027-03-26."));
         } catch (IllegalArgumentException impossible) {
             return Optional.of(Refusal.ofForm(name + ": " + impossible.getMessage() + ". Look at its figures again."));
         }
@@ -34,10 +29,7 @@ final class LoadCheck {
     private static void tried(LoadKind kind, Cells row) {
         switch (kind) {
             case HOUSES -> house(row);
-            case TANK -> {
-                StoreLoads.tank(row);
-                new SiteTimes(alone(kind, row)).milk();
-            }
+            case TANK -> tank(row);
             case STORES -> StoreLoads.store(row);
             case GREENHOUSES -> greenhouse(row);
             case HOME -> StoreLoads.homeStands(row);
@@ -57,6 +49,14 @@ final class LoadCheck {
         house.limits();
     }
 
+    private static void tank(Cells row) {
+        StoreLoads.tank(row);
+        if (row.isEmpty("from2") != row.isEmpty("to2")) {
+            throw new IllegalArgumentException("write when the second milking begins and when it ends");
+        }
+        new SiteTimes(alone(LoadKind.TANK, row)).milk();
+    }
+
     private static void greenhouse(Cells row) {
         StoreLoads.greenhouse(row);
         if (row.number("frostF", 0) >= row.number("heatF", 0)) {
@@ -66,8 +66,8 @@ final class LoadCheck {
 
     private static void times(Cells row) {
         SiteTimes times = new SiteTimes(alone(LoadKind.TIMES, row));
-        if (!row.text("what").equals("FLOCK") && row.isEmpty("to")) {
-            throw new IllegalArgumentException("write until when, too");
+        if (row.isEmpty(row.text("what").equals("FLOCK") ? "date" : "to")) {
+            throw new IllegalArgumentException("write the day of a catch or placement, and until when of all else");
         }
         times.feedings();
         times.flockEvents();

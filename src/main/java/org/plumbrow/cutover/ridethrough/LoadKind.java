@@ -2,21 +2,21 @@ package org.plumbrow.cutover.ridethrough;
 
 import static org.plumbrow.design.part.Col.choice;
 import static org.plumbrow.design.part.Col.count;
+import static org.plumbrow.design.part.Col.date;
 import static org.plumbrow.design.part.Col.figure;
 import static org.plumbrow.design.part.Col.text;
+import static org.plumbrow.design.part.Col.time;
 import static org.plumbrow.design.part.Col.yesNo;
+import static org.plumbrow.design.part.FieldPage.Fields.one;
+import static org.plumbrow.design.part.FieldPage.Fields.rows;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.plumbrow.design.part.Col;
+import org.plumbrow.design.part.FieldPage;
 
 /** What on a site suffers without power or helps against it; each kind is a page of its own with its own version. */
-public enum LoadKind {
-    HOUSES(
+public enum LoadKind implements FieldPage {
+    HOUSES(rows(
             "Houses with animals",
-            true,
             text("mark", "Name", "house 1").must(),
             choice("animals", "Animals", LoadChoices.animals()).must(),
             count("number", "How many", 1, 500_000, "").must(),
@@ -41,23 +41,21 @@ public enum LoadKind {
             text("limitSource", "Who says so", "needed with a limit of your own"),
             figure("massFactor", "House that warms with its air", 1, 40, "times the air")
                     .saying("else the usual one of such animals"),
-            yesNo("guessed", "Some of this is guessed")),
-    TANK(
+            yesNo("guessed", "Some of this is guessed"))),
+    TANK(one(
             "Milk in the tank",
-            false,
             figure("fullLb", "Milk in a full tank", 100, 220_000, "lb").must(),
             figure("milkLb", "Milk in it on the day", 100, 220_000, "lb").must(),
             figure("milkF", "Tank shows before the outage", 33, 60, "°F").must(),
             figure("roomF", "Warmest room around it", 30, 115, "°F").must(),
-            text("from1", "First milking from", "05:00").must(),
-            text("to1", "First milking until", "07:00").must(),
-            text("from2", "Second milking from", "17:00"),
-            text("to2", "Second milking until", "19:00"),
+            time("from1", "Beginning of the first milking").must(),
+            time("to1", "End of the first milking").must(),
+            time("from2", "Beginning of the second milking"),
+            time("to2", "End of the second milking"),
             figure("afterF", "Tank shows when milking ends", 33, 100, "°F").must(),
-            figure("coolingF", "It cools under power", 1, 36, "°F an hour").must()),
-    STORES(
+            figure("coolingF", "It cools under power", 1, 36, "°F an hour").must())),
+    STORES(rows(
             "Cold stores and freezers",
-            true,
             text("mark", "Name", "apple store").must(),
             choice("product", "Product", LoadChoices.products()).must(),
             figure("productLb", "Product in it", 1, 20_000_000, "lb").must(),
@@ -69,10 +67,9 @@ public enum LoadKind {
             figure("limitF", "Product may reach", -30, 80, "°F").must(),
             text("limitSource", "Who says so", "the buyer, the store’s rule").must(),
             figure("respiration", "Heat that living product makes", 0, 500, "W a tonne")
-                    .saying("0 for what does not live")),
-    GREENHOUSES(
+                    .saying("0 for what does not live"))),
+    GREENHOUSES(rows(
             "Greenhouses",
-            true,
             text("mark", "Name", "house A").must(),
             choice("cover", "Cover", LoadChoices.covers()).must(),
             figure("coverFt2", "Cover to the outside", 11, 1_000_000, "ft²").must(),
@@ -85,17 +82,15 @@ public enum LoadKind {
             figure("insideF", "Inside before the outage", 30, 110, "°F").must(),
             figure("frostF", "Crop’s cold limit", 20, 80, "°F").must(),
             figure("heatF", "Crop’s heat limit", 60, 130, "°F").must(),
-            text("limitSource", "Who says so", "the grower").must()),
-    HOME(
+            text("limitSource", "Who says so", "the grower").must())),
+    HOME(one(
             "Home",
-            false,
             yesNo("medical", "Somebody depends on electrical equipment").must(),
             yesNo("agreed", "What happens with it is agreed with them"),
             yesNo("refrigerator", "A refrigerator with food"),
-            choice("freezer", "Freezer", LoadChoices.freezers())),
-    GENERATOR(
+            choice("freezer", "Freezer", LoadChoices.freezers()))),
+    GENERATOR(one(
             "Generator",
-            false,
             figure("ratedKw", "On its plate", 1, 5000, "kW").must(),
             choice("transfer", "How it reaches the wiring", LoadChoices.transfers())
                     .must(),
@@ -107,54 +102,35 @@ public enum LoadKind {
             figure("airF", "Air at its intake", -40, 130, "°F").saying("else 77"),
             figure("changeOverS", "From losing the utility to carrying", 0, 3600, "s")
                     .saying("else 10"),
-            text("lastRun", "Last run under the farm’s load", "a date, year first"),
-            text("nextRun", "Next run under the farm’s load", "a date, year first")),
-    LOADS(
+            date("lastRun", "Last run under the farm’s load"),
+            date("nextRun", "Next run under the farm’s load"))),
+    LOADS(rows(
             "What the generator carries",
-            true,
             text("mark", "Name", "fan, each alone").must(),
             count("number", "How many", 1, 300, "").must(),
             figure("kw", "Each runs at", 0.01, 2000, "kW").must(),
-            figure("start", "Start over running", 1, 8, "times").saying("motors across the line 3 to 6; else 3")),
-    TIMES(
+            figure("start", "Start over running", 1, 8, "times").saying("motors across the line 3 to 6; else 3"))),
+    TIMES(rows(
             "Times that count",
-            true,
             text("mark", "Name", "catch of house 1").must(),
             choice("what", "What it is", LoadChoices.times()).must(),
             choice("weekdays", "On which days", LoadChoices.weekdays()),
-            text("date", "Day, of a catch or placement", "a date, year first"),
-            text("from", "From", "07:30").must(),
-            text("to", "To", "15:30; a catch has none"));
+            date("date", "Day of a catch or placement"),
+            time("from", "Beginning").must(),
+            time("to", "End").saying("a catch has none")));
 
-    private final String title;
-    private final boolean repeated;
-    private final List<Col> cols;
+    private final Fields fields;
 
-    LoadKind(String title, boolean repeated, Col... cols) {
-        this.title = title;
-        this.repeated = repeated;
-        this.cols = List.of(cols);
+    LoadKind(Fields fields) {
+        this.fields = fields;
     }
 
-    public String title() {
-        return title;
-    }
-
-    /** Whether it is a list of rows. */
-    public boolean isRepeated() {
-        return repeated;
-    }
-
-    public List<Col> cols() {
-        return cols;
-    }
-
-    /** As it stands in an address: "houses". */
-    public String slug() {
-        return name().toLowerCase(Locale.ROOT);
+    @Override
+    public Fields fields() {
+        return fields;
     }
 
     public static Optional<LoadKind> of(String slug) {
-        return Arrays.stream(values()).filter(kind -> kind.slug().equals(slug)).findFirst();
+        return FieldPage.of(LoadKind.class, slug);
     }
 }

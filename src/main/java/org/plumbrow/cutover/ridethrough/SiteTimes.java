@@ -1,13 +1,14 @@
 package org.plumbrow.cutover.ridethrough;
 
 import java.time.DayOfWeek;
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.plumbrow.calc.outage.Blackout;
 import org.plumbrow.calc.outage.Slot;
 import org.plumbrow.calc.outage.ranking.AnimalDays.FlockEvent;
@@ -27,8 +28,8 @@ public record SiteTimes(OnSite site) {
 
     public List<FlockEvent> flockEvents() {
         return of("FLOCK")
-                .map(row ->
-                        new FlockEvent(LocalDate.parse(row.text("date")).atTime(time(row, "from")), row.text("mark")))
+                .map(row -> new FlockEvent(
+                        Objects.requireNonNull(row.date("date")).atTime(time(row, "from")), row.text("mark")))
                 .toList();
     }
 
@@ -62,7 +63,7 @@ public record SiteTimes(OnSite site) {
         return milkings;
     }
 
-    private java.util.stream.Stream<Cells> of(String what) {
+    private Stream<Cells> of(String what) {
         return site.rows(LoadKind.TIMES).stream().filter(row -> row.text("what").equals(what));
     }
 
@@ -77,6 +78,6 @@ public record SiteTimes(OnSite site) {
     }
 
     private static LocalTime time(Cells row, String name) {
-        return LocalTime.parse(row.text(name));
+        return Objects.requireNonNull(row.time(name));
     }
 }

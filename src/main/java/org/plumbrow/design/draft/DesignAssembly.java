@@ -1,14 +1,11 @@
 package org.plumbrow.design.draft;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.PermitOfficeFacts.CodeEdition;
 import org.plumbrow.calc.duration.Mounting;
@@ -263,22 +260,7 @@ final class DesignAssembly {
                 row.number("siteSnowPsf"),
                 row.number("siteFrostIn"),
                 row.orNull("letterBy"),
-                date(row.text("letterDate")),
+                row.date("letterDate"),
                 null);
-    }
-
-    private static @Nullable LocalDate date(String written) {
-        return Stream.of(written)
-                .filter(text -> !text.isEmpty())
-                .map(text -> {
-                    try {
-                        return LocalDate.parse(text);
-                    } catch (DateTimeParseException none) {
-                        return null;
-                    }
-                })
-                .filter(Objects::nonNull)
-                .findFirst()
-                .orElse(null);
     }
 }

@@ -1,10 +1,15 @@
 package org.plumbrow.design.part;
 
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.Range;
 import org.plumbrow.design.Spot;
@@ -93,6 +98,30 @@ public record Cells(Map<String, String> byName) {
     /** Points of the site plan. */
     public List<Spot> spots(String name) {
         return isEmpty(name) ? List.of() : Spots.read(text(name));
+    }
+
+    public @Nullable LocalDate date(String name) {
+        return day(text(name)).orElse(null);
+    }
+
+    public @Nullable LocalTime time(String name) {
+        return clock(text(name)).orElse(null);
+    }
+
+    static Optional<LocalDate> day(String written) {
+        return read(written, LocalDate::parse);
+    }
+
+    static Optional<LocalTime> clock(String written) {
+        return read(written, LocalTime::parse);
+    }
+
+    private static <T> Optional<T> read(String written, Function<String, T> reader) {
+        try {
+            return Optional.of(reader.apply(written));
+        } catch (DateTimeParseException none) {
+            return Optional.empty();
+        }
     }
 
     public Cells with(String name, @Nullable Object value) {

@@ -20,7 +20,7 @@ import org.plumbrow.web.Option;
  * @param options of a choice; empty for what is typed, unless {@link #from} names a list that is made for each project
  * @param from name of such a list: "modules", "inverters", "arrays", "marks"; empty for none
  * @param needed whether a row without it says nothing
- * @param spots whether it is a list of points of the site plan
+ * @param written how it is written where it is neither a figure nor a choice
  */
 public record Col(
         String name,
@@ -31,33 +31,54 @@ public record Col(
         List<Option> options,
         String from,
         boolean needed,
-        boolean spots) {
+        Form written) {
 
     private static final int LONGEST = 120;
+
+    /** How a field is written that is neither a figure nor a choice. */
+    public enum Form {
+        WORDS,
+        DATE,
+        TIME,
+        SPOTS
+    }
 
     public Col {
         options = List.copyOf(options);
     }
 
     public static Col text(String name, String label, String hint) {
-        return new Col(name, label, hint, null, false, List.of(), "", false, false);
+        return typed(name, label, hint, Form.WORDS);
+    }
+
+    public static Col date(String name, String label) {
+        return typed(name, label, "", Form.DATE);
+    }
+
+    /** A time of the day. */
+    public static Col time(String name, String label) {
+        return typed(name, label, "", Form.TIME);
+    }
+
+    private static Col typed(String name, String label, String hint, Form written) {
+        return new Col(name, label, hint, null, false, List.of(), "", false, written);
     }
 
     public static Col figure(String name, String label, double least, double most, String unit) {
-        return new Col(name, label, "", new Range(least, most, unit), false, List.of(), "", false, false);
+        return new Col(name, label, "", new Range(least, most, unit), false, List.of(), "", false, Form.WORDS);
     }
 
     public static Col count(String name, String label, int least, int most, String unit) {
-        return new Col(name, label, "", new Range(least, most, unit), true, List.of(), "", false, false);
+        return new Col(name, label, "", new Range(least, most, unit), true, List.of(), "", false, Form.WORDS);
     }
 
     public static Col choice(String name, String label, List<Option> options) {
-        return new Col(name, label, "", null, false, options, "", false, false);
+        return new Col(name, label, "", null, false, options, "", false, Form.WORDS);
     }
 
     /** One of a list that each project has of its own. */
     public static Col oneOf(String name, String label, String from) {
-        return new Col(name, label, "", null, false, List.of(), from, false, false);
+        return new Col(name, label, "", null, false, List.of(), from, false, Form.WORDS);
     }
 
     public static Col yesNo(String name, String label) {
@@ -66,25 +87,20 @@ public record Col(
 
     /** Points in feet east and north of the meter. */
     public static Col spots(String name, String label) {
-        return new Col(
+        return typed(
                 name,
                 label,
                 "feet east and north of the meter, for example 0 -20; 40 -20; west and south below 0",
-                null,
-                false,
-                List.of(),
-                "",
-                false,
-                true);
+                Form.SPOTS);
     }
 
     /** The same, without which a row says nothing. */
     public Col must() {
-        return new Col(name, label, hint, range, whole, options, from, true, spots);
+        return new Col(name, label, hint, range, whole, options, from, true, written);
     }
 
     public Col saying(String said) {
-        return new Col(name, label, said, range, whole, options, from, needed, spots);
+        return new Col(name, label, said, range, whole, options, from, needed, written);
     }
 
     public boolean isChoice() {
@@ -98,6 +114,15 @@ public record Col(
     /** What the keyboard of a phone should offer; neither where a value can be below 0. */
     public String mode() {
         return range == null || range.least() < 0 ? "" : whole ? "numeric" : "decimal";
+    }
+
+    /** Of the field of the form: what a browser helps to write. */
+    public String input() {
+        return switch (written) {
+            case DATE -> "date";
+            case TIME -> "time";
+            case WORDS, SPOTS -> "text";
+        };
     }
 
     /** "0 to 90 °, optional": the limits and whether it may be left empty. */
@@ -116,18 +141,29 @@ public record Col(
             boolean known = offered.stream().anyMatch(option -> option.value().equals(typed));
             return known ? Optional.empty() : Optional.of("Choose " + the() + " from the list.");
         }
-        if (spots) {
-            return Spots.read(typed).isEmpty() ? Optional.of(Spots.HOW) : Optional.empty();
-        }
         if (range == null) {
-            return typed.length() > LONGEST
-                    ? Optional.of("Write %s in at most %d characters.".formatted(the(), LONGEST))
-                    : Optional.empty();
+            return unreadable(typed);
         }
         return Cells.isFigure(typed, range, whole)
                 ? Optional.empty()
                 : Optional.of("Write %s as a %s from %s."
                         .formatted(the(), whole ? "whole number" : "number", Entered.hint(range)));
+    }
+
+    private Optional<String> unreadable(String typed) {
+        return switch (written) {
+            case WORDS ->
+                unless(typed.length() <= LONGEST, "Write %s in at most %d characters.".formatted(the(), LONGEST));
+            case DATE ->
+                unless(Cells.day(typed).isPresent(), "Write %s as a date, for example 2027-03-26.".formatted(the()));
+            case TIME ->
+                unless(Cells.clock(typed).isPresent(), "Write %s as a time, for example 07:30.".formatted(the()));
+            case SPOTS -> unless(!Spots.read(typed).isEmpty(), Spots.HOW);
+        };
+    }
+
+    private static Optional<String> unless(boolean fine, String sentence) {
+        return fine ? Optional.empty() : Optional.of(sentence);
     }
 
     private String the() {

@@ -2,22 +2,21 @@ package org.plumbrow.design.part;
 
 import static org.plumbrow.design.part.Col.choice;
 import static org.plumbrow.design.part.Col.count;
+import static org.plumbrow.design.part.Col.date;
 import static org.plumbrow.design.part.Col.figure;
 import static org.plumbrow.design.part.Col.oneOf;
 import static org.plumbrow.design.part.Col.spots;
 import static org.plumbrow.design.part.Col.text;
 import static org.plumbrow.design.part.Col.yesNo;
+import static org.plumbrow.design.part.FieldPage.Fields.one;
+import static org.plumbrow.design.part.FieldPage.Fields.rows;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The parts of a design in the order in which they are drawn up; each is a page of its own with its own version. */
-public enum Part {
-    SITE(
+public enum Part implements FieldPage {
+    SITE(one(
             "Site and service",
-            false,
             figure("designLowC", "Lowest expected air temperature", -60, 30, "°C"),
             figure("designHighC", "2 % high air temperature", 10, 60, "°C"),
             text("temperatureSource", "Source of the temperatures", "data set and station"),
@@ -31,10 +30,9 @@ public enum Part {
             figure("conductorA", "Ampacity of the service conductors", 15, 6000, "A"),
             figure("transformerKva", "Transformer", 1, 5000, "kVA"),
             text("transformerNumber", "Number on the transformer", ""),
-            text("checkedBy", "Checked by", "a second designer")),
-    ARRAYS(
+            text("checkedBy", "Checked by", "a second designer"))),
+    ARRAYS(rows(
             "Arrays",
-            true,
             text("mark", "Mark", "A1").must(),
             text("name", "Name", "north field"),
             choice("mounting", "Stands on", Choices.mountings()).must(),
@@ -55,36 +53,32 @@ public enum Part {
             figure("rowPitchFt", "Row to row", 1, 200, "ft"),
             figure("setbackFt", "Free strip around it", 0, 500, "ft"),
             figure("planeLengthFt", "Length of the roof plane or field", 1, 5000, "ft"),
-            figure("planeWidthFt", "Depth of the roof plane or field", 1, 5000, "ft")),
-    OBSTRUCTIONS(
+            figure("planeWidthFt", "Depth of the roof plane or field", 1, 5000, "ft"))),
+    OBSTRUCTIONS(rows(
             "Obstructions",
-            true,
             oneOf("array", "Array", "arrays").must(),
             text("name", "What it is", "vent, silo, tree").must(),
             figure("rightFt", "From the left edge", -1000, 5000, "ft").must(),
             figure("upFt", "From the lower edge", -1000, 5000, "ft").must(),
             figure("widthFt", "Width", 0.1, 500, "ft").must(),
             figure("lengthFt", "Length", 0.1, 500, "ft").must(),
-            figure("heightFt", "Height", 0, 300, "ft")),
-    INVERTERS(
+            figure("heightFt", "Height", 0, 300, "ft"))),
+    INVERTERS(rows(
             "Inverters",
-            true,
             text("mark", "Mark", "INV 1").must(),
             oneOf("type", "Inverter", "inverters").must(),
             oneOf("array", "Stands at array", "arrays"),
-            text("place", "Place", "north end of row 1")),
-    COMBINERS(
+            text("place", "Place", "north end of row 1"))),
+    COMBINERS(rows(
             "Combiners",
-            true,
             text("mark", "Mark", "CB 1").must(),
             text("place", "Place", "on the frame of row 2"),
             count("circuits", "Circuits", 1, 60, "circuits").must(),
             figure("fuseA", "Fuse of each string", 1, 100, "A"),
             figure("ratedV", "Rated voltage", 100, 2000, "V").must(),
-            figure("ratedA", "Rated current", 1, 2000, "A").must()),
-    STRINGS(
+            figure("ratedA", "Rated current", 1, 2000, "A").must())),
+    STRINGS(rows(
             "Strings",
-            true,
             text("mark", "Mark", "1.2.1: inverter, input, string").must(),
             oneOf("array", "Array", "arrays").must(),
             oneOf("inverter", "Inverter", "inverterMarks").must(),
@@ -93,10 +87,9 @@ public enum Part {
             count("firstModule", "First module in the array", 1, 20000, "")
                     .saying("counted row by row")
                     .must(),
-            oneOf("combiner", "Combiner", "combiners")),
-    RUNS(
+            oneOf("combiner", "Combiner", "combiners"))),
+    RUNS(rows(
             "Conductor runs",
-            true,
             text("mark", "Mark", "R1").must(),
             choice("flow", "What flows", Choices.flows()).must(),
             oneOf("from", "From", "marks").must(),
@@ -118,10 +111,9 @@ public enum Part {
             figure("coverIn", "Earth over it", 0, 240, "in").saying("where it is buried"),
             choice("under", "Lies under", Choices.covers()),
             choice("terminalC", "Terminals marked", Choices.terminals()).must(),
-            text("crossings", "Crosses", "driveway; water line")),
-    DEVICES(
+            text("crossings", "Crosses", "driveway; water line"))),
+    DEVICES(rows(
             "Devices",
-            true,
             text("mark", "Mark", "D1").must(),
             choice("kind", "What it is", Choices.devices()).must(),
             text("name", "Name", "AC disconnect of the array").must(),
@@ -133,10 +125,9 @@ public enum Part {
             choice("whoMayOpen", "Who may open it", Choices.openers()),
             yesNo("utilityDisconnect", "The disconnect that the utility asks for"),
             figure("toMeterFt", "Distance to the meter", 0, 2000, "ft"),
-            yesNo("utilityLetter", "The utility agreed to a longer distance in writing")),
-    CONNECTION(
+            yesNo("utilityLetter", "The utility agreed to a longer distance in writing"))),
+    CONNECTION(one(
             "Connection",
-            false,
             choice("kind", "How the array meets the service", Choices.connections())
                     .must(),
             figure("breakerA", "Breaker or device of the array", 15, 6000, "A"),
@@ -150,10 +141,9 @@ public enum Part {
             text("switchKind", "Its switch", "manual double-throw"),
             text("switchPlace", "Place of the switch", ""),
             yesNo("arrayOnUtilitySide", "The array meets the utility's side of the switch"),
-            text("interlock", "How generator and array are kept apart", "")),
-    RACKING(
+            text("interlock", "How generator and array are kept apart", ""))),
+    RACKING(one(
             "Racking and structure",
-            false,
             count("posts", "Posts", 0, 20000, "posts"),
             figure("postLengthFt", "Post length", 1, 60, "ft"),
             figure("embedmentIn", "Embedment", 6, 300, "in"),
@@ -167,50 +157,31 @@ public enum Part {
             figure("siteSnowPsf", "Ground snow of the site", 0, 300, "psf"),
             figure("siteFrostIn", "Frost depth of the site", 0, 120, "in"),
             text("letterBy", "Engineer, with license", ""),
-            text("letterDate", "Date of the letter", "year, month and day with dashes between")),
-    PLAN(
+            date("letterDate", "Date of the letter"))),
+    PLAN(rows(
             "Site plan",
-            true,
             choice("kind", "What it is", Choices.places()).must(),
             oneOf("mark", "Mark", "placed"),
             text("name", "Name", "barn, north boundary; of lines and buildings"),
-            spots("points", "Where").must()),
-    LABELS(
+            spots("points", "Where").must())),
+    LABELS(rows(
             "Labels",
-            true,
             text("place", "Place", "main panel").must(),
             text("text", "Words", "").must(),
-            text("clause", "Clause", "NEC 690.13"));
+            text("clause", "Clause", "NEC 690.13")));
 
-    private final String title;
-    private final boolean repeated;
-    private final List<Col> cols;
+    private final Fields fields;
 
-    Part(String title, boolean repeated, Col... cols) {
-        this.title = title;
-        this.repeated = repeated;
-        this.cols = List.of(cols);
+    Part(Fields fields) {
+        this.fields = fields;
     }
 
-    public String title() {
-        return title;
-    }
-
-    /** Whether it is a list of rows. */
-    public boolean isRepeated() {
-        return repeated;
-    }
-
-    public List<Col> cols() {
-        return cols;
-    }
-
-    /** As it stands in an address: "site". */
-    public String slug() {
-        return name().toLowerCase(Locale.ROOT);
+    @Override
+    public Fields fields() {
+        return fields;
     }
 
     public static Optional<Part> of(String slug) {
-        return Arrays.stream(values()).filter(part -> part.slug().equals(slug)).findFirst();
+        return FieldPage.of(Part.class, slug);
     }
 }

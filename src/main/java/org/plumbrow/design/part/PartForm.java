@@ -1,12 +1,9 @@
 package org.plumbrow.design.part;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.plumbrow.branch.Written;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.web.Entered;
@@ -18,9 +15,6 @@ public class PartForm {
 
     /** What a row carries that shall go. */
     private static final String TAKEN_OUT = "out";
-
-    /** A day as a form sends it; people read it otherwise. */
-    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     /** Fields of a row that stand in its line. */
     private static final int SHOWN = 6;
@@ -140,14 +134,10 @@ public class PartForm {
                 .filter(option -> option.value().equals(value))
                 .map(Option::words)
                 .findFirst()
-                .orElseGet(() -> DAY.matcher(value).matches() ? day(value) : (value + " " + col.unit()).strip());
+                .orElseGet(() -> col.written() == Col.Form.DATE ? day(value) : (value + " " + col.unit()).strip());
     }
 
     private static String day(String value) {
-        try {
-            return DayWords.withYear(LocalDate.parse(value));
-        } catch (DateTimeParseException none) {
-            return value;
-        }
+        return Cells.day(value).map(DayWords::withYear).orElse(value);
     }
 }

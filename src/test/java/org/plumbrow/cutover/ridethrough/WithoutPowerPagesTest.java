@@ -214,7 +214,8 @@ class WithoutPowerPagesTest {
                         "50",
                         "coolingF",
                         "20")));
-        assertThat(tank.text()).contains("“five” is no time");
+        assertThat(tank.text()).contains("Write the beginning of the first milking as a time, for example 07:30.");
+        assertThat(tank.select("[name=rows[0].cells[from1]]").val()).isEqualTo("five");
         MvcTestResult hour = get("/without-power?day=2027-03-02&time=nine&minutes=90");
         assertThat(hour).hasStatus(422);
         assertThat(page(hour).select("#time-wrong").text()).isEqualTo("Write the time like 09:00.");
