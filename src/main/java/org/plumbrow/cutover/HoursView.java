@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.outage.MinuteWords;
 import org.plumbrow.calc.outage.ranking.Factor;
 import org.plumbrow.calc.outage.ranking.HourRanking;
 import org.plumbrow.calc.outage.ranking.HourWindow;
@@ -83,7 +84,9 @@ record HoursView(
         }
 
         public String margin() {
-            return window.marginMinutes().isPresent() ? window.marginMinutes().getAsInt() + " min" : "nothing binds";
+            return window.marginMinutes().isPresent()
+                    ? MinuteWords.of(window.marginMinutes().getAsInt())
+                    : "nothing binds";
         }
 
         public List<String> reasons() {

@@ -101,7 +101,7 @@ class OutageHoursPageTest {
         Document page = page("/outage/hours?day=2027-03-16&time=09:30");
         assertThat(page.select("#opened").text()).isEqualTo("Tuesday, March 16 at 9:30 am, opened");
         assertThat(page.text())
-                .contains("90 min after milking, 120 needed.")
+                .contains("1 h 30 min after milking, 2 h 00 min needed.")
                 .contains("The limit stays: ask the customer to milk 30 min earlier.");
     }
 

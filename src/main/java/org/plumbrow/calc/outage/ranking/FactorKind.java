@@ -1,10 +1,8 @@
 package org.plumbrow.calc.outage.ranking;
 
-import java.util.Locale;
-
 /**
- * Everything about an hour that can be known ahead. In sentences {v} is the value, {l} the limit, {d} the detail, {by} what
- * is lacking, each with as many digits as it needs.
+ * Everything about an hour that can be known ahead. In sentences {v} is the value, {l} the limit, {by} what is lacking,
+ * each with its unit, {d} the detail; where there is no end of the value, {@code endless} is said.
  * <p>The order is that of reading. {@code step} is what counts as one step of relaxing, so that a working day of notice and
  * half an hour of a slot can be compared: a house rule. Where the limit protects people or animals, or the law of milk, it
  * is no limit that anybody may relax: the cure then changes the circumstance.
@@ -28,9 +26,9 @@ public enum FactorKind {
             "utility's slot",
             "min",
             30,
-            "{v} min are left in the utility's slot after the planned end.",
-            "It does not fit the utility's slot by {by} min.",
-            "Ask the utility for {by} min more than its slot."),
+            "{v} are left in the utility's slot after the planned end.",
+            "It does not fit the utility's slot by {by}.",
+            "Ask the utility for {by} more than its slot."),
     BRANCH_DAY(
             "branch works",
             "min",
@@ -66,45 +64,45 @@ public enum FactorKind {
             "daylight",
             "min",
             30,
-            "{v} min of daylight are left.",
-            "{by} min of it lie in the dark.",
-            "The limit stays: plan {by} min less, or another season's day."),
+            "{v} of daylight are left.",
+            "{by} of it lie in the dark.",
+            "The limit stays: plan {by} less, or a day with more light."),
     BLACKOUT(
             "customer's blackout times",
             "min",
             30,
             "The customer does not need the power then.",
             "The customer needs the power: {d}.",
-            "Ask the customer to do without power for {by} min: {d}."),
+            "Ask the customer to do without power for {by}: {d}."),
     BUSINESS_HOURS(
             "school or business hours",
             "min",
             30,
             "Outside school or business hours.",
-            "{v} min lie in {d}.",
-            "Ask the customer to do without power for {by} min of {d}."),
+            "{v} lie in {d}.",
+            "Ask the customer to do without power for {by} of {d}."),
     CUSTOMER_THERE(
             "customer present",
             "min",
             30,
             "The customer or farm manager is there.",
-            "The customer is not there for {by} min of it.",
-            "Ask the customer to be there {by} min longer."),
+            "The customer is not there for {by} of it.",
+            "Ask the customer to be there {by} longer."),
     FLOCK(
             true,
             "catch or placement",
             "min",
             60,
-            "{d} is more than a day later.",
-            "Within 24 h before {d}: {v} min between the planned end and it.",
-            "The limit stays: move {d} by {by} min."),
+            "No catch or placement is within a day after it.",
+            "Within 24 h before {d}: {v} between the planned end and it.",
+            "The limit stays: move {d} by {by}."),
     FEEDING(
             "feeding",
             "min",
             15,
             "No feeding in the window.",
-            "{v} min of it fall into {d}.",
-            "Ask the customer to move {d} by {by} min."),
+            "{v} of it fall into {d}.",
+            "Ask the customer to move {d} by {by}."),
     HEAT_STRESS(
             true,
             "heat stress",
@@ -118,33 +116,33 @@ public enum FactorKind {
             "after milking",
             "min",
             15,
-            "{v} min after milking, {l} needed.",
-            "{v} min after milking, {l} needed.",
-            "The limit stays: ask the customer to milk {by} min earlier."),
+            "{v} after milking, {l} needed.",
+            "{v} after milking, {l} needed.",
+            "The limit stays: ask the customer to milk {by} earlier."),
     BEFORE_MILKING(
             true,
             "before milking",
             "min",
             15,
-            "{v} min before milking, {l} needed.",
-            "{v} min before milking, {l} needed.",
-            "The limit stays: ask the customer to milk {by} min later."),
+            "{v} before milking, {l} needed.",
+            "{v} before milking, {l} needed.",
+            "The limit stays: ask the customer to milk {by} later."),
     TANK(
             true,
             "milk in the tank",
             "degC",
             0.5,
-            "The tank is at {v} degC by then, {l} at most.",
-            "The tank is still at {v} degC, {l} at most.",
-            "The limit stays: let the tank cool {by} K more before."),
+            "The tank is at {v} by then, {l} at most.",
+            "The tank is still at {v}, {l} at most.",
+            "The limit stays: let the tank cool {by} more before."),
     RIDE_THROUGH(
             true,
             "ride-through",
             "min",
             30,
-            "{d} stands {v} min at the short end, {l} needed: twice the outage.",
-            "{d} stands only {v} min at the short end, {l} needed: twice the outage.",
-            "The limit stays: {d} lacks {by} min; plan fewer minutes or bring a generator that is proven."),
+            "{d}: {v} at the short end, {l} needed: twice the outage.",
+            "{d}: only {v} at the short end, {l} needed: twice the outage.",
+            "The limit stays: {d} lacks {by}; plan fewer minutes or bring a generator that is proven."),
     GENERATOR_FIT(
             true,
             "generator carries the load",
@@ -158,9 +156,9 @@ public enum FactorKind {
             "generator's fuel",
             "min",
             60,
-            "Fuel for {v} min, {l} needed: three times the outage.",
-            "Fuel for {v} min, {l} needed: three times the outage.",
-            "The limit stays: fill up for {by} min more."),
+            "Fuel for {v}, {l} needed: three times the outage.",
+            "Fuel for {v}, {l} needed: three times the outage.",
+            "The limit stays: fill up for {by} more."),
     GENERATOR_RUN(
             true,
             "generator's last run",
@@ -174,32 +172,32 @@ public enum FactorKind {
             "latest reversal",
             "min",
             15,
-            "{v} min from the start to the latest minute to reverse.",
-            "The latest minute to reverse lies {by} min before the start ({d}).",
-            "The limit stays: {by} min more are needed until {d}."),
+            "{v} from the start to the latest minute to reverse.",
+            "The latest minute to reverse lies {by} before the start ({d}).",
+            "The limit stays: {by} more are needed until {d}."),
     WIND(
             "wind",
             "m/s",
             1,
-            "Wind is within its limit: {v} {u}, {l} at most.",
-            "Wind: {v} {u}, {l} at most.",
-            "Wait for {by} {u} less wind."),
+            "Wind is within its limit: {v}, {l} at most.",
+            "Wind: {v}, {l} at most.",
+            "Wait for {by} less wind."),
     RAIN(
             "rain or snow",
             "% chance",
             10,
-            "Rain or snow: {v} {u}, {l} at most.",
-            "Rain or snow: {v} {u}, {l} at most at open gear.",
-            "Wait for {by} {u} less."),
+            "Rain or snow: {v}, {l} at most.",
+            "Rain or snow: {v}, {l} at most at open gear.",
+            "Wait for {by} less."),
     LIGHTNING(
             true,
             "lightning",
             "% chance",
             5,
-            "Lightning: {v} {u}, {l} at most.",
-            "Lightning: {v} {u}, {l} at most.",
-            "The limit stays: wait for {by} {u} less."),
-    COLD("cold", "degC", 2, "Cold: {v} {u}, limit {l}.", "Cold: {v} {u}, limit {l}.", "Wait for {by} {u} less cold."),
+            "Lightning: {v}, {l} at most.",
+            "Lightning: {v}, {l} at most.",
+            "The limit stays: wait for {by} less."),
+    COLD("cold", "degC", 2, "Cold: {v}, limit {l}.", "Cold: {v}, limit {l}.", "Wait for {by} less cold."),
     MEDICAL(
             true,
             "medical equipment",
@@ -256,8 +254,17 @@ public enum FactorKind {
     }
 
     String sentence(Factor factor) {
-        String template = factor.verdict() == Verdict.MET || factor.isWithin() ? met : broken;
-        return filled(template, factor);
+        boolean within = factor.verdict() == Verdict.MET || factor.isWithin();
+        return filled(Double.isInfinite(factor.value()) ? endless() : within ? met : broken, factor);
+    }
+
+    /** What is said instead where there is no end of the value. */
+    private String endless() {
+        return switch (this) {
+            case RIDE_THROUGH -> "Nothing that is written down for the site reaches a limit in such an hour.";
+            case GENERATOR_RUN -> "No run under the farm's load is written down; {l} days before the outage at most.";
+            default -> met;
+        };
     }
 
     String cure(Factor factor) {
@@ -265,19 +272,9 @@ public enum FactorKind {
     }
 
     private static String filled(String template, Factor factor) {
-        return template.replace("{v}", figure(factor.value()))
-                .replace("{l}", figure(factor.limit()))
-                .replace("{by}", figure(factor.lacks()))
-                .replace("{u}", factor.unit())
+        return template.replace("{v}", FactorWords.level(factor.value(), factor.unit()))
+                .replace("{l}", FactorWords.limit(factor.limit(), factor.unit()))
+                .replace("{by}", FactorWords.difference(factor.lacks(), factor.unit()))
                 .replace("{d}", factor.detail());
-    }
-
-    private static String figure(double value) {
-        if (Double.isInfinite(value)) {
-            return "no end of";
-        }
-        return value == Math.rint(value)
-                ? String.format(Locale.US, "%,.0f", value)
-                : String.format(Locale.US, "%,.1f", value);
     }
 }

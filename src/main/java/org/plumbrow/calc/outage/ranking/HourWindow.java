@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.plumbrow.calc.outage.MinuteWords;
 import org.plumbrow.calc.ridethrough.GeneratorCover;
 
 /**
@@ -47,7 +48,7 @@ public record HourWindow(
         reasons.add(chanceSentence());
         reasons.add(
                 marginMinutes.isPresent()
-                        ? marginMinutes.getAsInt() + " min from the planned end to " + bound + "."
+                        ? MinuteWords.of(marginMinutes.getAsInt()) + " from the planned end to " + bound + "."
                         : "Nothing binds the end.");
         factors.stream()
                 .filter(factor -> factor.verdict() != Verdict.MET)

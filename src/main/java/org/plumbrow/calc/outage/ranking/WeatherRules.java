@@ -12,6 +12,11 @@ import org.plumbrow.calc.ridethrough.house.MoistAir;
 /** Weather limits; the worst hour from a little before the window to two hours after it decides. */
 final class WeatherRules {
 
+    static final String CHANCE = "% chance";
+
+    /** In a typical year: so many of the hours of that kind are beyond the limit of the weather. */
+    static final String OF_HOURS = "% of such hours";
+
     private static final Comparator<Factor> WORSE =
             Comparator.comparing(Factor::verdict).thenComparingDouble(Factor::lacks);
 
@@ -90,7 +95,8 @@ final class WeatherRules {
             return looked(
                     Factor.atMost(
                             FactorKind.WIND, typical.percentOver(limits.gustMPerS()), limits.typicalPercent(), ""),
-                    limits.lookPercent());
+                    limits.lookPercent(),
+                    OF_HOURS);
         }
         return Factor.atMost(FactorKind.WIND, ((WeatherHour.Forecast) hour).gustMPerS(), limits.gustMPerS(), "");
     }
@@ -99,7 +105,8 @@ final class WeatherRules {
         if (hour instanceof WeatherHour.Typical typical) {
             return looked(
                     Factor.atMost(FactorKind.COLD, typical.percentColder(limits.coldC()), limits.typicalPercent(), ""),
-                    limits.lookPercent());
+                    limits.lookPercent(),
+                    OF_HOURS);
         }
         return Factor.atLeast(FactorKind.COLD, hour.coldC(), limits.coldC(), "");
     }
@@ -110,11 +117,13 @@ final class WeatherRules {
         return percent.isEmpty()
                 ? Factor.open(kind, most, "a typical year does not know it; look at the forecast")
                 : looked(
-                        Factor.atMost(kind, percent.getAsDouble(), most, ""), Math.min(most / 2, limits.lookPercent()));
+                        Factor.atMost(kind, percent.getAsDouble(), most, ""),
+                        Math.min(most / 2, limits.lookPercent()),
+                        CHANCE);
     }
 
-    private static Factor looked(Factor factor, double lookPercent) {
-        Factor inPercent = factor.in("% chance");
+    private static Factor looked(Factor factor, double lookPercent, String unit) {
+        Factor inPercent = factor.in(unit);
         return !inPercent.isBroken() && inPercent.value() > lookPercent ? inPercent.as(Verdict.CAUTION) : inPercent;
     }
 

@@ -165,7 +165,7 @@ class FactorEdgesTest {
         assertThat(factor.isBroken()).isTrue();
         assertThat(factor.value()).isEqualTo(23 * 60 + 59);
         assertThat(factor.sentence())
-                .isEqualTo("Within 24 h before the catch of house 2: 1,439 min between the planned end and it.");
+                .isEqualTo("Within 24 h before the catch of house 2: 23 h 59 min between the planned end and it.");
         site.animals = catchAt(DAY, 10, 30);
         assertThat(site.isBroken(FactorKind.FLOCK, "10:00")).isTrue();
         assertThat(site.isBroken(FactorKind.FLOCK, "10:31")).isFalse();
@@ -228,6 +228,23 @@ class FactorEdgesTest {
         assertThat(site.isBroken(FactorKind.TANK, "09:30")).isFalse();
         assertThat(site.factor(FactorKind.TANK, "12:00").value()).isEqualTo(3.5);
         assertThat(site.isBroken(FactorKind.TANK, "16:30")).isTrue();
+    }
+
+    /** 4.4 degC is 39.92 °F, which the law of milk writes as 40 °F; 6.4 degC is 43.52 °F. */
+    @Test
+    void theTankIsSaidInDegreesOfTheTrade() {
+        milk(12.4, "05:00", "07:30", "16:00", "18:30");
+        assertThat(site.factor(FactorKind.TANK, "09:00").sentence())
+                .isEqualTo("The tank is still at 43.5 °F, 40 °F at most.");
+        assertThat(site.factor(FactorKind.TANK, "09:00").cure()).contains("cool 3.6 °F more");
+    }
+
+    @Test
+    void whatHasNoEndIsSaidInItsOwnWords() {
+        assertThat(site.load(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)
+                        .factor(FactorKind.RIDE_THROUGH, "10:00")
+                        .sentence())
+                .isEqualTo("Nothing that is written down for the site reaches a limit in such an hour.");
     }
 
     @Test
