@@ -31,6 +31,9 @@ class OutageHoursPageTest {
                     "from2", "17:00", "to2", "19:00", "afterF", "50"))
             .with("coolingF", "20");
 
+    private static final Cells SCHOOL = new Cells(
+            Map.of("mark", "school", "what", "BUSINESS", "weekdays", "DAILY", "from", "09:00", "to", "16:00"));
+
     @Autowired
     MockMvcTester mvc;
 
@@ -107,13 +110,19 @@ class OutageHoursPageTest {
 
     @Test
     void whereNoHourIsFeasibleTheLimitThatWouldHaveToGiveIsNamed() throws Exception {
-        write(
-                LoadKind.TIMES,
-                new Cells(Map.of(
-                        "mark", "school", "what", "BUSINESS", "weekdays", "DAILY", "from", "09:00", "to", "16:00")));
+        write(LoadKind.TIMES, SCHOOL);
         Document page = page("/outage/hours");
         assertThat(page.select("h1").text()).isEqualTo("No hour of the next weeks is feasible");
         assertThat(page.text()).contains("Which limit would have to give").contains("of school");
+    }
+
+    @Test
+    void aVacationOpensTheHoursOfASchool() throws Exception {
+        write(
+                LoadKind.TIMES,
+                SCHOOL,
+                new Cells(Map.of("mark", "recess", "what", "CLOSED", "date", "2027-01-01", "lastDate", "2028-01-01")));
+        assertThat(page("/outage/hours").select("h1").text()).endsWith("looks best");
     }
 
     @Test

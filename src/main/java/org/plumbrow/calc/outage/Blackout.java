@@ -3,7 +3,10 @@ package org.plumbrow.calc.outage;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** When the customer must have power: on some dates or every week, all day or between two times, and why. */
@@ -31,6 +34,27 @@ public record Blackout(
     /** On these weekdays of every week. */
     public static Blackout weekly(Set<DayOfWeek> weekdays, LocalTime from, LocalTime to, String reason) {
         return new Blackout(LocalDate.MIN, LocalDate.MAX, weekdays, from, to, reason);
+    }
+
+    /** The same without the days on which nobody needs the power after all. */
+    public List<Blackout> outside(List<DaySpan> free) {
+        List<Blackout> left = new ArrayList<>();
+        LocalDate next = first;
+        for (DaySpan span : free.stream()
+                .filter(span -> !span.first().isAfter(last))
+                .sorted(Comparator.comparing(DaySpan::first))
+                .toList()) {
+            if (span.first().isAfter(next)) {
+                left.add(new Blackout(next, span.first().minusDays(1), weekdays, from, to, reason));
+            }
+            if (!span.last().isBefore(next)) {
+                next = span.last().plusDays(1);
+            }
+        }
+        if (!next.isAfter(last)) {
+            left.add(new Blackout(next, last, weekdays, from, to, reason));
+        }
+        return left;
     }
 
     public boolean isAllDay() {

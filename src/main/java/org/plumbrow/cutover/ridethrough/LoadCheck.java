@@ -65,10 +65,11 @@ final class LoadCheck {
     }
 
     private static void times(Cells row) {
-        SiteTimes times = new SiteTimes(alone(LoadKind.TIMES, row));
-        if (row.isEmpty(row.text("what").equals("FLOCK") ? "date" : "to")) {
-            throw new IllegalArgumentException("write the day of a catch or placement, and until when of all else");
+        String lacking = lacking(row);
+        if (!lacking.isEmpty()) {
+            throw new IllegalArgumentException(lacking);
         }
+        SiteTimes times = new SiteTimes(alone(LoadKind.TIMES, row));
         times.feedings();
         times.flockEvents();
         times.business();
@@ -76,6 +77,21 @@ final class LoadCheck {
             throw new IllegalArgumentException("the end lies after the beginning");
         }
         times.present();
+        times.closed();
+    }
+
+    private static String lacking(Cells row) {
+        return switch (row.text("what")) {
+            case "CLOSED" ->
+                row.isEmpty("date") || row.isEmpty("lastDate")
+                        ? "write the first and the last day of the vacation"
+                        : "";
+            case "FLOCK" ->
+                row.isEmpty("date") || row.isEmpty("from")
+                        ? "write the day of the catch or placement, and when it begins"
+                        : "";
+            default -> row.isEmpty("from") || row.isEmpty("to") ? "write when it begins and when it ends" : "";
+        };
     }
 
     private static OnSite alone(LoadKind kind, Cells row) {

@@ -56,6 +56,7 @@ final class LoadChoices {
         return List.of(
                 new Option("FEEDING", "feed runs"),
                 new Option("BUSINESS", "school or business hours"),
+                new Option("CLOSED", "vacation: no school or business"),
                 new Option("PRESENT", "somebody is there who may decide"),
                 new Option("FLOCK", "catch, load-out or placement"));
     }

@@ -115,9 +115,10 @@ public enum LoadKind implements FieldPage {
             text("mark", "Name", "catch of house 1").must(),
             choice("what", "What it is", LoadChoices.times()).must(),
             choice("weekdays", "On which days", LoadChoices.weekdays()),
-            date("date", "Day of a catch or placement"),
-            time("from", "Beginning").must(),
-            time("to", "End").saying("a catch has none")));
+            date("date", "Day of a catch or placement, first day of a vacation"),
+            date("lastDate", "Last day of a vacation"),
+            time("from", "Beginning").saying("a vacation has none"),
+            time("to", "End").saying("a catch or a vacation has none")));
 
     private final Fields fields;
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.plumbrow.calc.outage.Blackout;
+import org.plumbrow.calc.outage.DaySpan;
 import org.plumbrow.calc.outage.Slot;
 import org.plumbrow.calc.outage.ranking.AnimalDays.FlockEvent;
 import org.plumbrow.calc.outage.ranking.Daily;
@@ -33,9 +34,18 @@ public record SiteTimes(OnSite site) {
                 .toList();
     }
 
+    /** School and business hours outside the vacations. */
     public List<Blackout> business() {
         return of("BUSINESS")
                 .map(row -> Blackout.weekly(weekdays(row), time(row, "from"), time(row, "to"), row.text("mark")))
+                .flatMap(hours -> hours.outside(closed()).stream())
+                .toList();
+    }
+
+    List<DaySpan> closed() {
+        return of("CLOSED")
+                .map(row -> new DaySpan(
+                        Objects.requireNonNull(row.date("date")), Objects.requireNonNull(row.date("lastDate"))))
                 .toList();
     }
 
