@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.plumbrow.branch.Written;
 import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.outage.ClockWords;
 import org.plumbrow.web.Entered;
 import org.plumbrow.web.Option;
 import org.springframework.validation.Errors;
@@ -134,10 +135,14 @@ public class PartForm {
                 .filter(option -> option.value().equals(value))
                 .map(Option::words)
                 .findFirst()
-                .orElseGet(() -> col.written() == Col.Form.DATE ? day(value) : (value + " " + col.unit()).strip());
+                .orElseGet(() -> typed(col, value));
     }
 
-    private static String day(String value) {
-        return Cells.day(value).map(DayWords::withYear).orElse(value);
+    private static String typed(Col col, String value) {
+        return switch (col.written()) {
+            case DATE -> Cells.day(value).map(DayWords::withYear).orElse(value);
+            case TIME -> Cells.clock(value).map(ClockWords::of).orElse(value);
+            case WORDS, SPOTS -> (value + " " + col.unit()).strip();
+        };
     }
 }
