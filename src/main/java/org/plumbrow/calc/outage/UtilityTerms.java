@@ -2,6 +2,7 @@ package org.plumbrow.calc.outage;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.plumbrow.calc.calendar.ClockWords;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.calendar.Notice;
 

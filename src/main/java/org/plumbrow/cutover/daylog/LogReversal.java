@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.calc.outage.ClockWords;
+import org.plumbrow.calc.calendar.ClockWords;
 import org.plumbrow.calc.outage.LatestReversal;
 import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.Outages;

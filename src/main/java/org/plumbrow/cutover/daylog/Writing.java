@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.calc.outage.ClockWords;
+import org.plumbrow.calc.calendar.ClockWords;
 import org.plumbrow.web.Actor;
 import org.plumbrow.web.Refusal;
 

@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.plumbrow.calc.calendar.ClockWords;
 import org.plumbrow.calc.calendar.Half;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.calendar.WorkingCalendar;
 import org.plumbrow.calc.outage.Blackout;
-import org.plumbrow.calc.outage.ClockWords;
 import org.plumbrow.calc.outage.CrewOffer;
 import org.plumbrow.calc.outage.ranking.Spans.Span;
 

@@ -1,4 +1,4 @@
-package org.plumbrow.calc.outage;
+package org.plumbrow.calc.calendar;
 
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
