@@ -45,26 +45,39 @@
   };
 
   // Where one stands when what waits is counted too. Only the server can say whether a hold point is open.
+  const thumb = document.querySelector('.thumbs > .done');
+  const online = thumb && {form: thumb.getAttribute('form'), text: thumb.textContent};
   const draw = all => {
     const waits = all.filter(one => one.number && !one.said);
     const isPassed = form => waits.some(one => one.form === address(form)
       && (!form.elements.part || form.elements.part.value === one.fields.part));
-    const reversed = waits.some(one => one.form === log + '/reverse');
+    const turn = waits.findLast(one => one.form === log + '/reverse' || one.form === log + '/reverse-mistake');
+    const reversed = turn ? turn.form === log + '/reverse' : Boolean(box.dataset.reversing);
     const off = waits.find(one => one.form === log + '/steps/4/done');
     if (off) clock.off(off.at + clock.ahead);
-    const parts = [...document.querySelectorAll('.now')].map(part => ({part, taps: [...part.querySelectorAll('form[data-tap]')]}));
     let here = null;
-    for (const {part, taps} of parts) {
+    for (const part of document.querySelectorAll('.now')) {
+      const taps = [...part.querySelectorAll('form[data-tap]')];
       taps.forEach(form => { form.hidden = isPassed(form); });
-      const open = part.dataset.later === 'reverse' ? reversed && taps.some(form => !form.hidden)
-        : !reversed && !here && !(taps.length && taps.every(form => form.hidden));
-      part.hidden = !open || Boolean(here);
-      if (open) here ||= part;
+      const left = taps.some(form => !form.hidden);
+      const open = !here && (part.dataset.later === 'reverse' ? reversed && left : !reversed && (left || !taps.length));
+      part.hidden = !open;
+      if (open) here = part;
     }
-    const waiting = here && here.dataset.later;
-    document.querySelectorAll('.thumbs > button').forEach(one => { one.hidden = Boolean(waiting) || (reversed && !here); });
-    find('reverse-link')?.toggleAttribute('hidden', reversed || !(find('reverse-link').dataset.may || off));
-    if (reversed && find('reverse-ask')) find('reverse-ask').hidden = true;
+    document.querySelectorAll('[data-reversed]').forEach(part => { part.hidden = !reversed; });
+    under(here);
+    const now = find('reverse-now');
+    if (now) now.hidden = reversed || !(now.dataset.may || off);
+  };
+  // The one button at the thumb belongs to the part at which one stands.
+  const under = part => {
+    if (!thumb) return;
+    const form = part?.querySelector('form[data-tap]:not([hidden])');
+    const own = form?.querySelector('.done');
+    thumb.hidden = !form && Boolean(part || forms.some(one => one.id === online.form));
+    thumb.setAttribute('form', own ? form.id ||= 'tap-' + forms.indexOf(form) : online.form);
+    thumb.textContent = own ? own.textContent : online.text;
+    if (own) own.parentElement.hidden = true;
   };
 
   const send = async () => {
@@ -92,7 +105,7 @@
     return {id, person, form: action, title: form.dataset.title, fields: {...fields, entry: id}, at: Date.now()};
   };
   const tap = async (form, action, file) => {
-    const sending = {...taken(form, action), ...(file && {photo: file, name: file.name})};
+    const sending = {...taken(form, action), ...(file ? {photo: file, name: file.name} : {line: log})};
     await phone.queue(sending);
     if (action !== address(form)) await phone.forget(person, address(form));
     dirty = false;
@@ -162,17 +175,6 @@
     const there = await Promise.all(wanted.map(one => caches.match(one)));
     if (there.every(Boolean)) find('phone-pages').textContent = words.pages;
   };
-
-  find('reverse-link')?.addEventListener('click', event => {
-    if (!able) return;
-    event.preventDefault();
-    find('reverse-ask').hidden = false;
-    find('reverse-ask').querySelector('button').focus();
-  });
-  find('reverse-no')?.addEventListener('click', event => {
-    event.preventDefault();
-    find('reverse-ask').hidden = true;
-  });
 
   const begin = async () => {
     box.hidden = false;

@@ -71,11 +71,13 @@ window.plumbrowPhone = (() => {
 
   const waiting = async person => (await step((drafts, sendings) => sendings.getAll())).filter(of(person));
 
+  // What must keep its order is of one line; where one of it is stuck, what comes after it waits.
+  const line = one => one.line ?? one.form;
   const sendAll = async (person, told) => {
     const stuck = new Set();
     let here;
     for (;;) {
-      const one = (await waiting(person)).find(next => !stuck.has(next.form));
+      const one = (await waiting(person)).find(next => !stuck.has(line(next)));
       if (!one) return stuck.size ? 'busy' : 'sent';
       here ||= await ask('/phone', 15);
       if (!here?.json) return held(here);
@@ -88,7 +90,7 @@ window.plumbrowPhone = (() => {
         await settle(one, reply.json);
         told(one, reply.json);
       } else if (held(reply) === 'busy') {
-        stuck.add(one.form);
+        stuck.add(line(one));
       } else {
         return held(reply);
       }

@@ -48,6 +48,8 @@ class DayLogOfflineTest {
 
     private final List<String> findings = new ArrayList<>();
     private BrowserContext phone;
+    private TestBranch branch;
+    private String project;
     private String log;
 
     /** The outage of a project is today, and its log is open and on the phone. */
@@ -55,12 +57,12 @@ class DayLogOfflineTest {
     void aLogThatIsOnThePhone() {
         PlaywrightAssertions.setDefaultAssertionTimeout(SLOW_MACHINE_MS);
         phone = new Visits(port).of("maren");
-        TestBranch branch = world.branch();
+        branch = world.branch();
         Page page = opened(phone, "/projects/new?branch=" + branch.code());
         page.fill("#name", "Orchard Lane");
         page.fill("#customer", "Marit");
         page.click("main .acts button");
-        String project = page.url().replaceAll(".*/projects/([0-9a-f-]{36}).*", "$1");
+        project = page.url().replaceAll(".*/projects/([0-9a-f-]{36}).*", "$1");
         road.windowOfToday(UUID.fromString(project), branch.id());
         log = "/projects/" + project + "/day-log";
         page.navigate(log);
@@ -218,6 +220,52 @@ class DayLogOfflineTest {
         mine.evaluate("() => dispatchEvent(new Event('online'))");
         assertThat(mine.locator(".steps li").first()).containsText("two entries");
         assertThat(mine.locator("#phone-waiting li")).hasCount(0);
+    }
+
+    /** The power is off, and the log as it is then is on the phone. */
+    private void powerOff() {
+        road.upTo(branch, UUID.fromString(project), "4");
+        Page page = opened(phone, log);
+        assertThat(page.locator("#phone-pages")).containsText("The log is on this phone");
+        page.close();
+    }
+
+    private static void reversing(Page page) {
+        assertThat(page.locator(".way")).isVisible();
+        assertThat(page.locator(".thumbs .done")).hasText("The power is back on");
+        assertThat(page.locator("#reverse-now")).isHidden();
+    }
+
+    @Test
+    void aReversalTakesOneTapWithoutSignalAndCanBeTakenBackThere() {
+        powerOff();
+        phone.setOffline(true);
+        Page page = opened(phone, log);
+        page.click("#reverse-now");
+        says(page, "No signal. Kept on this phone");
+        reversing(page);
+        PageChecks.findings(page, "day-log-reversing").forEach(findings::add);
+        page.click("summary:has-text('Begun by mistake')");
+        page.fill("#r-mistake", "Hit by the glove");
+        page.click("button:has-text('Take the reversal back')");
+        assertThat(page.locator(".way")).isHidden();
+        standsAt(page, "5");
+        page.click("#reverse-now");
+        reversing(page);
+        page.close();
+        page = opened(phone, log);
+        reversing(page);
+        page.click(".thumbs .done");
+        assertThat(page.locator(".way")).isHidden();
+        phone.setOffline(false);
+        page.evaluate("() => dispatchEvent(new Event('online'))");
+        assertThat(page.locator("#why-reversed")).isVisible();
+        assertThat(page.locator("#phone-waiting li")).hasCount(0);
+        assertThat(page.locator(".steps")).containsText("reversed. Hit by the glove taken back");
+        assertThat(page.locator(".steps")).containsText("power back on");
+        page.navigate(log.replace("/day-log", "/journal"));
+        assertThat(page.locator("main").innerText().split("Day log: reversed", -1))
+                .hasSize(3);
     }
 
     @Test

@@ -3,12 +3,10 @@ package org.plumbrow.cutover.daylog;
 import jakarta.servlet.http.HttpSession;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.web.Option;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
-import org.springframework.web.bind.annotation.RequestParam;
 
 /** What each page of the day log knows, whichever controller shows it. */
 @ControllerAdvice(assignableTypes = {DayLogController.class, DayLogChangesController.class, LogEntryController.class})
@@ -17,12 +15,6 @@ class DayLogAttributes {
     @ModelAttribute("night")
     boolean night(HttpSession session) {
         return DimLight.isOn(session);
-    }
-
-    /** The first of the two taps that reverse. */
-    @ModelAttribute("reversing")
-    boolean reversing(@RequestParam Map<String, String> all) {
-        return all.containsKey("reverse");
     }
 
     @ModelAttribute("services")

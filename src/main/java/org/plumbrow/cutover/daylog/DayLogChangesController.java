@@ -150,6 +150,17 @@ class DayLogChangesController {
         return pages.answer(projectId, said, Map.of(), new Reply(LOG, model, response, next));
     }
 
+    @PostMapping("/projects/{projectId}/day-log/reverse-mistake")
+    String reverseMistake(
+            @PathVariable UUID projectId,
+            @RequestParam Map<String, String> all,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes next) {
+        Said said = reversal.begunByMistake(projectId, LogPages.entry(all), all.getOrDefault("mistake", ""));
+        return pages.answer(projectId, said, all, new Reply(LOG, model, response, next));
+    }
+
     @PostMapping("/projects/{projectId}/day-log/reverse-reason")
     String reverseReason(
             @PathVariable UUID projectId,

@@ -61,7 +61,7 @@ class DayLogReading {
         if (log.isEmpty()) {
             About about = about(project, live.orElse(null), null);
             return new DayLogSheet(
-                    about, before(project, live), null, null, null, List.of(), null, "", List.of(), List.of());
+                    about, before(project, live), null, null, null, List.of(), null, null, "", List.of(), List.of());
         }
         OutageFacts window = live.isPresent()
                 ? live.get()

@@ -13,6 +13,7 @@ import org.plumbrow.project.ProjectFacts;
  *
  * @param clock null before the power goes off or a reversal time is set
  * @param later what comes after now, so that a phone can go on without signal
+ * @param reversedAt when the reversal that stands was begun
  * @param reversedBecause why the work was reversed; empty when it was not, or before somebody has said why
  * @param now the step at which one stands; null when all is done or the work is being reversed
  */
@@ -24,6 +25,7 @@ record DayLogSheet(
         @Nullable LogStep nextHold,
         List<StepView> steps,
         @Nullable ReversalView reversal,
+        @Nullable Instant reversedAt,
         String reversedBecause,
         List<String> warnings,
         List<LaterView> later) {

@@ -151,6 +151,9 @@ class LogChanges {
                     "Hold point " + hold.get().code()
                             + " is signed: people have relied on this step. Correct its time, or reverse.");
         }
+        if (entry.kind() == EntryKind.REVERSE && writing.state().powerOnAt().isPresent()) {
+            return Said.refused("", LogReversal.POWER_IS_BACK);
+        }
         if (isNoReason(reason)) {
             return Said.refused("reason", "Write why, 1 to 300 characters. The entry stays in the log.");
         }

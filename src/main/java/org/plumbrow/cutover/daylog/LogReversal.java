@@ -27,6 +27,8 @@ public class LogReversal {
     private static final String NOTHING_TO_REVERSE =
             "The power is not off: there is nothing to reverse. Move or cancel the window instead.";
 
+    static final String POWER_IS_BACK = "The power is back on after this reversal; it cannot be taken back any more.";
+
     private final LogPen pen;
     private final Outages outages;
 
@@ -126,7 +128,7 @@ public class LogReversal {
         return minutes == null ? usual : minutes;
     }
 
-    /** The second of two taps. */
+    /** At one tap. Whoever hit it by mistake takes it back; both stay in the log. */
     Said reverse(UUID projectId, UUID entryId) {
         return pen.write(projectId, entryId, writing -> {
             LogState state = writing.state();
@@ -141,6 +143,25 @@ public class LogReversal {
             String step = state.current().map(LogStep::code).orElse(Procedure.LAST);
             writing.about(entryId, step, EntryKind.REVERSE, null, null, writing.now());
             return Said.stored("reversed, " + writing.clock(writing.now()) + ".");
+        });
+    }
+
+    Said begunByMistake(UUID projectId, UUID entryId, String reason) {
+        return pen.write(projectId, entryId, writing -> {
+            LogState state = writing.state();
+            List<LogState.Effective> standing = state.of(EntryKind.REVERSE);
+            if (standing.isEmpty() || writing.log().isClosed()) {
+                return Said.refused("", "Nothing is being reversed now.");
+            }
+            if (state.powerOnAt().isPresent()) {
+                return Said.refused("", POWER_IS_BACK);
+            }
+            if (LogChanges.isNoReason(reason)) {
+                return Said.refused("mistake", "Write why it was begun, 1 to 300 characters. Both stay in the log.");
+            }
+            writing.change(entryId, standing.get(0).entry(), EntryKind.TAKEN_BACK, null, reason.strip(), writing.now());
+            return Said.stored("the reversal was begun by mistake and is taken back, " + writing.clock(writing.now())
+                    + ". " + reason.strip());
         });
     }
 

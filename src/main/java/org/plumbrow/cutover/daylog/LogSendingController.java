@@ -128,6 +128,16 @@ class LogSendingController {
                 (model, next) -> changes.reverseReason(projectId, all, model, answer, next));
     }
 
+    @PostMapping(LOG + "reverse-mistake/sending")
+    ResponseEntity<Answer> reverseMistake(
+            @PathVariable UUID projectId, @RequestParam Map<String, String> all, HttpServletResponse answer) {
+        return take(
+                projectId,
+                "reverse-mistake",
+                all,
+                (model, next) -> changes.reverseMistake(projectId, all, model, answer, next));
+    }
+
     @PostMapping(LOG + "power-on/sending")
     ResponseEntity<Answer> powerOn(
             @PathVariable UUID projectId, @RequestParam Map<String, String> all, HttpServletResponse answer) {

@@ -205,8 +205,13 @@ final class LogState {
         return of(EntryKind.REVERSE).stream().map(Effective::at).min(Comparator.naturalOrder());
     }
 
+    /** Of the reversal that stands: the reason of one that was taken back says nothing of the next. */
     Optional<String> reverseReason() {
-        return last(EntryKind.REVERSE_REASON).map(Effective::value);
+        return last(EntryKind.REVERSE)
+                .flatMap(reversed -> last(EntryKind.REVERSE_REASON)
+                        .filter(reason ->
+                                reason.entry().number() > reversed.entry().number()))
+                .map(Effective::value);
     }
 
     /** When the outage ended: the customer's signature at H5, or the power back on after a reversal. */

@@ -55,18 +55,28 @@ final class SheetAssembly {
                 current.isEmpty() ? null : state.nextHold().orElse(null),
                 new StepList(state, readings, planned, changeable, log.isClosed()).lines(current),
                 reversalView(),
+                state.reversedAt().orElse(null),
                 state.reverseReason().orElse(""),
                 log.isClosed() ? List.of() : warnings(),
-                current.map(this::later).orElse(List.of()));
+                stand == Stand.RUNNING || stand == Stand.REVERSING ? later(current) : List.of());
     }
 
-    /** In the order of the procedure. A hold point at which one stands still waits for whoever signs after the next. */
-    private List<DayLogSheet.LaterView> later(LogStep now) {
+    /**
+     * In the order of the procedure. A hold point at which one stands still waits for whoever signs after the next.
+     *
+     * @param now empty while the work is being reversed: when that is taken back, it goes on where it stood
+     */
+    private List<DayLogSheet.LaterView> later(Optional<LogStep> now) {
         return state.steps().stream()
-                .filter(step -> step.applies() && step.position() >= now.position() && !state.isPassed(step))
-                .map(step -> new DayLogSheet.LaterView(step, readings.of(step.code()), parts(step, step.equals(now))))
-                .filter(later -> !later.step().equals(now) || !later.parts().isEmpty())
+                .filter(step -> step.applies() && !state.isPassed(step))
+                .filter(step -> now.isEmpty() || step.position() >= now.get().position())
+                .map(step -> new DayLogSheet.LaterView(step, readings.of(step.code()), parts(step, isNow(step, now))))
+                .filter(later -> !isNow(later.step(), now) || !later.parts().isEmpty())
                 .toList();
+    }
+
+    private static boolean isNow(LogStep step, Optional<LogStep> now) {
+        return now.map(step::equals).orElse(false);
     }
 
     private List<Hold.Part> parts(LogStep step, boolean now) {

@@ -100,6 +100,16 @@ public class CutoverRoad implements GateRoad.Preparation {
         book.open(project.id(), service, "Tamsin");
         reversal.latest(
                 project.id(), new LogReversal.Setting(Ids.next(), LocalTime.of(22, 0), null, null, null, "the night"));
+        upTo(project, service, Procedure.LAST);
+        book.close(project.id());
+    }
+
+    /** Every step and hold point of an open log up to this one, as on a day that goes well. */
+    public void upTo(TestBranch branch, UUID projectId, String last) {
+        world.as(branch.projectManager(), () -> upTo(projects.facts(projectId), Service.SINGLE_PHASE_120_240, last));
+    }
+
+    private void upTo(ProjectFacts project, Service service, String last) {
         Readings readings = new Readings(service, project.site().generator(), false);
         for (ProcedureTable.Line line : ProcedureTable.LINES) {
             if (line.isHold()) {
@@ -115,8 +125,10 @@ public class CutoverRoad implements GateRoad.Preparation {
                         new LogSteps.Work(
                                 Ids.next(), line.code(), LogScript.usual(readings, line.code()), Map.of(), null)));
             }
+            if (line.code().equals(last)) {
+                return;
+            }
         }
-        book.close(project.id());
     }
 
     private static void must(LogPen.Said said) {

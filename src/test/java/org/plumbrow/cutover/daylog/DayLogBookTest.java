@@ -536,6 +536,23 @@ class DayLogBookTest {
     }
 
     @Test
+    void whatWasBegunByMistakeLeavesNoReasonBehindAndCannotBeTakenBackOnceThePowerIsBack() {
+        goesWellUpTo("7");
+        stored(asPm(() -> reversal.reverse(project, Ids.next())));
+        stored(asPm(() -> reversal.reason(project, Ids.next(), "A bolt sheared.")));
+        stored(asPm(() -> reversal.begunByMistake(project, Ids.next(), "Hit by the glove")));
+        stored(done("8", Map.of("insulation", "550")));
+        stored(asPm(() -> reversal.reverse(project, Ids.next())));
+        assertThat(state().reverseReason()).isEmpty();
+        stored(asPm(() -> reversal.powerOn(project, Ids.next(), null)));
+        assertThat(sentences(asPm(() -> reversal.begunByMistake(project, Ids.next(), "no"))))
+                .containsExactly(LogReversal.POWER_IS_BACK);
+        LogEntry standing = state().of(EntryKind.REVERSE).get(0).entry();
+        assertThat(sentences(asPm(() -> changes.takeBack(project, Ids.next(), standing.id(), "no"))))
+                .containsExactly(LogReversal.POWER_IS_BACK);
+    }
+
+    @Test
     void nothingIsReversedWhileThePowerIsOn() {
         goesWellUpTo("3");
         assertThat(sentences(asPm(() -> reversal.reverse(project, Ids.next()))))

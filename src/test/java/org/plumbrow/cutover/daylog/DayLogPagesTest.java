@@ -215,17 +215,42 @@ class DayLogPagesTest {
     }
 
     @Test
-    void reversingTakesTwoTapsAndAReasonLater() throws Exception {
+    void reversingTakesOneTapAndAReasonLater() throws Exception {
         upToPowerOff();
-        assertThat(page("").select(".thumbs .danger").text()).isEqualTo("Reverse…");
-        assertThat(page("?reverse").select(".thumb .done").text()).isEqualTo("Reverse now");
+        Document running = page("");
+        assertThat(running.select(".thumbs .reverse:not([hidden])").text()).isEqualTo("Reverse now");
+        assertThat(running.select(".thumbs .reverse").attr("form")).isEqualTo("reverse-form");
+        assertThat(running.select("form#reverse-form").attr("action")).endsWith("/day-log/reverse");
         assertThat(post("/reverse")).hasStatus3xxRedirection();
+        assertThat(page("").select(".now:not([hidden]) .way li")).hasSize(6);
+        assertThat(page("").select(".now p.soft:contains(Begun)").text()).isEqualTo("Begun at 8:36 am.");
         assertThat(page("").select(".thumbs .done").text()).isEqualTo("The power is back on");
         assertThat(post("/power-on")).hasStatus3xxRedirection();
         assertThat(post("/close")).hasStatus(422).bodyText().contains("Write first why it was reversed.");
         assertThat(post("/reverse-reason", "reason", "A bolt sheared")).hasStatus3xxRedirection();
         assertThat(post("/close")).hasStatus3xxRedirection();
         assertThat(page("").text()).contains("Reversed; the power was off for 8 min.");
+    }
+
+    @Test
+    void aReversalBegunByMistakeIsTakenBackInPlainWordsAndTheWorkGoesOn() throws Exception {
+        upToPowerOff();
+        assertThat(page("").select(".now:not([hidden]) #step").text()).isEqualTo("Lock and tag every source");
+        post("/reverse");
+        assertThat(page("").select(".now:not([hidden]) summary").text()).contains("Begun by mistake");
+        assertThat(post("/reverse-mistake"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Write why it was begun, 1 to 300 characters.");
+        assertThat(post("/reverse-mistake", "mistake", "Hit by the glove")).hasStatus3xxRedirection();
+        Document again = page("");
+        assertThat(again.select(".now:not([hidden]) #step").text()).isEqualTo("Lock and tag every source");
+        assertThat(again.select(".steps").text()).contains("reversed. Hit by the glove taken back");
+        assertThat(again.select(".thumbs .reverse:not([hidden])")).hasSize(1);
+        assertThat(post("/reverse-mistake", "mistake", "again"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Nothing is being reversed now.");
     }
 
     @Test

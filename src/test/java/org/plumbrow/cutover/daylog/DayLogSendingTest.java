@@ -129,6 +129,14 @@ class DayLogSendingTest {
     }
 
     @Test
+    void aReversalBeforeThePowerIsOffIsRefusedWithWhatToDo() {
+        assertThat(sends(UUID.randomUUID(), "/reverse", "2027-03-26T12:20:00Z", "2027-03-26T12:30:00Z", pm.personId()))
+                .hasStatus(422)
+                .bodyText()
+                .contains("The power is not off: there is nothing to reverse.");
+    }
+
+    @Test
     void nobodySendsInAnothersName() {
         assertThat(sends(
                         UUID.randomUUID(),
