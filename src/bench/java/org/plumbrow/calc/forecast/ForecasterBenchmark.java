@@ -38,6 +38,9 @@ public class ForecasterBenchmark {
     @Param({"75", "150", "300", "600"})
     public int projects;
 
+    @Param({"false", "true"})
+    public boolean overtaking;
+
     private ForecastQuestion question;
 
     @Setup
@@ -62,7 +65,7 @@ public class ForecasterBenchmark {
                         Optional.of(promise.date()),
                         true))
                 .toList();
-        question = new ForecastQuestion(problem, SerialPlanner.plan(problem), uncertain, targets);
+        question = new ForecastQuestion(problem, SerialPlanner.plan(problem), uncertain, targets, overtaking);
     }
 
     @Benchmark

@@ -20,11 +20,16 @@ final class Block {
     private final int[] ready = new int[RUNS];
     private final int[] amount = new int[RUNS];
     private final long[] fair;
+    private final Holdings holdings;
+    private final Holders holders;
 
-    Block(Step[] steps, DayTables time, FairDays sky) {
+    Block(Step[] steps, DayTables time, FairDays sky, Claims claims) {
         this.steps = steps;
         this.time = time;
         this.sky = sky;
+        holdings = new Holdings(claims.units(), time.clockOf.length, RUNS);
+        claims.holdAway(holdings);
+        holders = new Holders(steps, claims.kinds(), RUNS);
         after = new int[steps.length * RUNS];
         finish = new int[steps.length * RUNS];
         fair = new long[sky.isAlwaysFair() ? 0 : RUNS * sky.words()];
@@ -33,6 +38,7 @@ final class Block {
     /** Plays the runs from an even one on. */
     void play(int firstRun, long seed) {
         sky.fill(fair, firstRun, RUNS, seed);
+        holdings.clear();
         for (int number = 0; number < steps.length; number++) {
             Step step = steps[number];
             int from = number * RUNS;
@@ -79,19 +85,39 @@ final class Block {
     }
 
     private void workFrom(Step step, int from) {
-        CrewDays crew = step.crew();
         int last = time.lastSlot();
         for (int run = 0; run < RUNS; run++) {
-            int slot;
-            if (crew == null) {
-                slot = Math.min(last, ready[run] + amount[run] - 1);
-            } else if (step.inTheWeather() && fair.length > 0) {
-                slot = crew.finishInFairWeather(fair, run * sky.words(), ready[run], amount[run], last);
-            } else {
-                slot = crew.finish(ready[run], amount[run]);
-            }
+            int slot = step.claims().length == 0 ? workedUntil(step, run, ready[run]) : holdFrom(step, run, from + run);
             finish[from + run] = time.clockOf[slot];
             after[from + run] = Math.min(last, slot + 1);
+        }
+    }
+
+    /** The slot in which work that begins at or after a slot ends. */
+    private int workedUntil(Step step, int run, int start) {
+        CrewDays crew = step.crew();
+        if (crew == null) {
+            return Math.min(time.lastSlot(), start + amount[run] - 1);
+        }
+        return step.inTheWeather() && fair.length > 0
+                ? crew.finishInFairWeather(fair, run * sky.words(), start, amount[run], time.lastSlot())
+                : crew.finish(start, amount[run]);
+    }
+
+    /** Takes the first stretch in which everything that it claims is free, and gives the slot in which it ends. */
+    private int holdFrom(Step step, int run, int own) {
+        int last = time.lastSlot();
+        int from = ready[run];
+        while (true) {
+            int start = step.crew() == null ? from : Math.max(from, step.crew().presentFrom(from));
+            int end = Math.max(start, workedUntil(step, run, start));
+            int again = holdings.clash(step.claims(), run, start, end);
+            if (again == Holdings.FREE || again >= last) {
+                holdings.hold(step.claims(), run, start, end);
+                holders.began(own, start);
+                return end;
+            }
+            from = again;
         }
     }
 
@@ -110,6 +136,10 @@ final class Block {
             Step step = steps[number];
             if (step.settledFinish() == Step.OPEN && step.waitBegan() == Step.OPEN) {
                 bind(step, binding, number * RUNS);
+                for (int run = 0; run < RUNS && step.claims().length > 0; run++) {
+                    int holder = holders.before(number, run, ready[run], after);
+                    binding[number * RUNS + run] = holder < 0 ? binding[number * RUNS + run] : holder;
+                }
             }
         }
         return binding;

@@ -38,6 +38,11 @@ final class CrewDays {
         present = Arrays.copyOf(found, count);
     }
 
+    /** The first slot at or after one on which the crew is there; its last one where there is none. */
+    int presentFrom(int slot) {
+        return present[Math.min(present.length - 1, presentBefore[slot])];
+    }
+
     /** The slot in which work of so many half-days ends that begins at or after a slot. */
     int finish(int ready, int halfDays) {
         return present[Math.min(present.length - 1, presentBefore[ready] + halfDays - 1)];

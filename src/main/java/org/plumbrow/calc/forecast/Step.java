@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * @param earliest slot before which it cannot start
  * @param crew null for waits and desk work
  * @param wait null for work
+ * @param claims what it holds while it is worked on; empty where runs keep the plan's order, which is in the arcs then
  * @param settledFinish half-day of the clock at which it is finished whatever happens, or {@link #OPEN}
  * @param waitBegan day on which a wait began that is under way, or {@link #OPEN}
  */
@@ -19,6 +20,7 @@ record Step(
         @Nullable CrewDays crew,
         DayTables.@Nullable WaitDays waiting,
         boolean inTheWeather,
+        Claim[] claims,
         int settledFinish,
         int waitBegan) {
 

@@ -18,16 +18,20 @@ import org.plumbrow.calc.planning.Work;
 /** Makes the steps of a plan, in an order of play in which everything comes behind what it waits for. */
 final class Steps {
 
+    private static final Claim[] NOTHING = {};
+
     private final ForecastQuestion question;
     private final DayTables time;
     private final Map<String, CrewDays> crews = new HashMap<>();
     private final Map<Alike, short[]> tables = new HashMap<>();
     private final Map<String, Integer> place = new LinkedHashMap<>();
     private final List<Activity> order;
+    private final Claims claims;
 
-    Steps(ForecastQuestion question, DayTables time) {
+    Steps(ForecastQuestion question, DayTables time, Claims claims) {
         this.question = question;
         this.time = time;
+        this.claims = claims;
         for (Crew crew : question.problem().crews()) {
             crews.put(crew.id(), new CrewDays(crew, time));
         }
@@ -47,7 +51,8 @@ final class Steps {
     }
 
     List<Step> made() {
-        Map<String, List<Step.Arc>> queues = new ResourceOrder(question, order).arcs(place);
+        Map<String, List<Step.Arc>> queues =
+                question.overtaking() ? Map.of() : new ResourceOrder(question, order).arcs(place);
         List<Step> steps = new ArrayList<>();
         for (Activity activity : order) {
             steps.add(step(activity, queues.getOrDefault(activity.id(), List.of())));
@@ -67,6 +72,7 @@ final class Steps {
                 byCrew ? placement.crewId().map(crews::get).orElse(null) : null,
                 activity.work() instanceof Work.Waiting wait ? time.waiting(wait.counting()) : null,
                 byCrew && activity.outdoor(),
+                question.overtaking() ? claims.of(activity, placement) : NOTHING,
                 settledFinish(activity.fix()),
                 isWait && activity.fix() instanceof Fix.Begun begun ? time.clock(begun.start()) >> 1 : Step.OPEN);
     }

@@ -50,7 +50,7 @@ final class Questions {
                 targets.addAll(targets(job));
             }
         }
-        return new ForecastQuestion(problem, plan, uncertain, targets);
+        return new ForecastQuestion(problem, plan, uncertain, targets, true);
     }
 
     private static Uncertainty uncertainty(JobActivities.Item item, Optional<UUID> crew, Map<UUID, Integer> people) {

@@ -40,7 +40,7 @@ final class DatesWords {
 
     static String likely(MilestoneForecast forecast) {
         String milestone = forecast.milestone().words();
-        return "%s%s, if crews keep the plan’s order whatever happens: even chance by %s, four in five by %s%s."
+        return "%s%s, played many times: even chance by %s, four in five by %s%s."
                 .formatted(
                         milestone.substring(0, 1).toUpperCase(Locale.ROOT),
                         milestone.substring(1),

@@ -64,7 +64,7 @@ class ForecasterTest {
     private static TargetForecast forecast(
             PlanningProblem problem, Map<String, Uncertainty> uncertain, Optional<LocalDate> promised, String... ids) {
         var target = new Target("p", "system on", List.of(ids), promised, true);
-        var question = new ForecastQuestion(problem, SerialPlanner.plan(problem), uncertain, List.of(target));
+        var question = new ForecastQuestion(problem, SerialPlanner.plan(problem), uncertain, List.of(target), false);
         return Forecaster.forecast(question, MANY).of(target).orElseThrow();
     }
 
@@ -207,7 +207,7 @@ class ForecasterTest {
                     .map(id -> new Target("", id, List.of(id), Optional.empty(), true))
                     .toList();
             Forecast said = Forecaster.forecast(
-                    new ForecastQuestion(drawn, plan, Map.of(), targets), new Effort(1, Effort.ROUND, false));
+                    new ForecastQuestion(drawn, plan, Map.of(), targets, false), new Effort(1, Effort.ROUND, false));
             for (TargetForecast one : said.targets()) {
                 var placement = plan.of(one.target().milestone()).orElseThrow();
                 assertThat(one.nineteenInTwenty())
@@ -223,7 +223,7 @@ class ForecasterTest {
         assertThat((double) alike / all).isGreaterThan(0.95);
     }
 
-    private static PlanningProblem fair(PlanningProblem drawn) {
+    static PlanningProblem fair(PlanningProblem drawn) {
         return new PlanningProblem(
                 drawn.calendar(),
                 drawn.today(),
@@ -246,7 +246,8 @@ class ForecasterTest {
                 problem,
                 SerialPlanner.plan(problem),
                 uncertain,
-                List.of(new Target("p", "done", List.of("b", "c"), Optional.of(TODAY.plusDays(9)), true)));
+                List.of(new Target("p", "done", List.of("b", "c"), Optional.of(TODAY.plusDays(9)), true)),
+                false);
         Forecast onOne = new ForkJoinPool(1)
                 .submit(() -> Forecaster.forecast(question, Effort.USUAL))
                 .get();
@@ -277,7 +278,8 @@ class ForecasterTest {
                 problem,
                 SerialPlanner.plan(problem),
                 Map.of("c", new Uncertainty.OfWait(new Spread(8, 9, 10))),
-                List.of(new Target("p", "done", List.of("c"), Optional.of(TODAY.plusDays(20)), true)));
+                List.of(new Target("p", "done", List.of("c"), Optional.of(TODAY.plusDays(20)), true)),
+                false);
         assertThat(Forecaster.forecast(question, Effort.USUAL).runs()).isEqualTo(Effort.ROUND);
         assertThat(Forecaster.forecast(question, new Effort(1, 5_000, false)).runs())
                 .isEqualTo(5_000);
