@@ -18,6 +18,8 @@ interface OutageWindows extends Repository<OutageWindow, UUID> {
 
     Optional<OutageWindow> findById(UUID id);
 
+    List<OutageWindow> findByIdIn(Collection<UUID> ids);
+
     @Query("select w from OutageWindow w where w.projectId = ?1 and w.state in (PROPOSED, BOOKED, NOTICE_GIVEN)")
     Optional<OutageWindow> live(UUID projectId);
 

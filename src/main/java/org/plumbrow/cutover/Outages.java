@@ -102,6 +102,12 @@ public class Outages {
         return windows.findById(windowId).map(OutageWindow::facts);
     }
 
+    /** As {@link #find(UUID)} for several at once; ids that are not there are left out. */
+    @Transactional(readOnly = true)
+    public List<OutageFacts> find(Collection<UUID> windowIds) {
+        return windows.findByIdIn(windowIds).stream().map(OutageWindow::facts).toList();
+    }
+
     /**
      * What the day log says of the power. Written beside the aggregate, so that a tap on the phone never waits for, nor
      * is refused by, somebody who edits the window; its version grows, so that they see it.

@@ -22,6 +22,7 @@
             "project",
             "schedule",
             "cutover",
+            "cutover :: daylog",
             "calc",
             "calc :: calendar",
             "calc :: duration"

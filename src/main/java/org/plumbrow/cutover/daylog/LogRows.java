@@ -129,15 +129,7 @@ class LogRows {
     List<LogStep> steps(UUID logId) {
         return jdbc.sql("select * from day_log_step where day_log_id = ? order by position")
                 .param(logId)
-                .query((row, n) -> new LogStep(
-                        row.getString("code"),
-                        row.getInt("position"),
-                        row.getBoolean("hold"),
-                        row.getString("words"),
-                        row.getString("what"),
-                        row.getString("who"),
-                        row.getInt("typical_minutes"),
-                        row.getString("why_not")))
+                .query(LogRows::step)
                 .list();
     }
 
@@ -206,7 +198,7 @@ class LogRows {
                 .update();
     }
 
-    private static DayLog log(ResultSet row, int number) throws SQLException {
+    static DayLog log(ResultSet row, int number) throws SQLException {
         Timestamp closed = row.getTimestamp("closed_at");
         String outcome = row.getString("outcome");
         return new DayLog(
@@ -223,7 +215,19 @@ class LogRows {
                 outcome(outcome));
     }
 
-    private static LogEntry entry(ResultSet row, int number) throws SQLException {
+    static LogStep step(ResultSet row, int number) throws SQLException {
+        return new LogStep(
+                row.getString("code"),
+                row.getInt("position"),
+                row.getBoolean("hold"),
+                row.getString("words"),
+                row.getString("what"),
+                row.getString("who"),
+                row.getInt("typical_minutes"),
+                row.getString("why_not"));
+    }
+
+    static LogEntry entry(ResultSet row, int number) throws SQLException {
         String part = row.getString("part");
         return new LogEntry(
                 row.getObject("id", UUID.class),

@@ -41,7 +41,8 @@ class CustomerController {
     @GetMapping("/s/{customerToken}")
     String show(@PathVariable String customerToken, HttpServletRequest request, Model model) {
         model.addAttribute("answerForm", AnswerForm.EMPTY);
-        return page(visit.look(guest(customerToken, request), true), customerToken, model);
+        boolean opened = request.getHeader("HX-Request") == null;
+        return page(visit.look(guest(customerToken, request), opened), customerToken, model);
     }
 
     private static CustomerVisit.Guest guest(String token, HttpServletRequest request) {

@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.cutover.daylog.DayStory;
 import org.plumbrow.evidence.EvidenceFacts;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Stage;
@@ -18,6 +20,7 @@ import org.plumbrow.status.DutyPhones;
  *
  * @param windows newest first
  * @param plan the published one's, in the order of the work
+ * @param day what the log of today's outage tells; empty on any other day
  */
 record CustomerFacts(
         ProjectFacts project,
@@ -30,7 +33,8 @@ record CustomerFacts(
         CustomerTerms terms,
         List<Shown> papers,
         boolean hasShutOffPhoto,
-        List<DutyPhones.Reached> people) {
+        List<DutyPhones.Reached> people,
+        Optional<DayStory> day) {
 
     /** A shared paper that is there to be opened. */
     record Shown(int slot, String title, EvidenceFacts evidence) {}

@@ -60,7 +60,8 @@ public class CustomerPage {
                 now.hasAppointment()
                         ? words.say(now.is(Situation.Kind.AHEAD) ? "status.calendar.add" : "status.calendar.remove")
                         : null,
-                updated(facts));
+                updated(facts),
+                now.goesOnToday(facts.today()));
     }
 
     private ShutOff shutOff(CustomerFacts facts) {

@@ -1,19 +1,25 @@
 package org.plumbrow.status.page;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
+import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.Outages;
+import org.plumbrow.cutover.daylog.DayStories;
+import org.plumbrow.cutover.daylog.DayStory;
 import org.plumbrow.evidence.EvidenceFacts;
 import org.plumbrow.evidence.EvidenceStore;
 import org.plumbrow.project.ProjectFacts;
@@ -39,6 +45,7 @@ class CustomerReading {
     private final ProjectStages stages;
     private final PublishedPlan plan;
     private final Outages outages;
+    private final DayStories days;
     private final CustomerSharing sharing;
     private final EvidenceStore evidence;
     private final DutyPhones phones;
@@ -50,6 +57,7 @@ class CustomerReading {
             ProjectStages stages,
             PublishedPlan plan,
             Outages outages,
+            DayStories days,
             CustomerSharing sharing,
             EvidenceStore evidence,
             DutyPhones phones,
@@ -59,6 +67,7 @@ class CustomerReading {
         this.stages = stages;
         this.plan = plan;
         this.outages = outages;
+        this.days = days;
         this.sharing = sharing;
         this.evidence = evidence;
         this.phones = phones;
@@ -72,18 +81,28 @@ class CustomerReading {
         CustomerTerms terms = sharing.terms(projectId).terms();
         List<SharedPaper> shared = sharing.papers(projectId);
         Map<UUID, EvidenceFacts> there = there(shared, terms);
+        Instant now = clock.instant();
+        List<OutageFacts> windows = outages.ofProject(projectId);
         return new CustomerFacts(
                 project,
                 branch.name(),
                 branch.zone(),
-                clock.instant(),
+                now,
                 reached(projectId),
                 plan.of(projectId),
-                outages.ofProject(projectId),
+                windows,
                 terms,
                 shown(shared, there),
                 terms.shutOffPhotoId() != null && there.containsKey(terms.shutOffPhotoId()),
-                phones.of(project));
+                phones.of(project),
+                day(Situation.of(project, windows, now, branch.zone()), branch.zone(), now));
+    }
+
+    /** Of a day that is under way, or is to begin today. */
+    private Optional<DayStory> day(Situation situation, ZoneId zone, Instant now) {
+        return Optional.ofNullable(situation.window())
+                .filter(window -> situation.goesOnToday(LocalDate.ofInstant(now, zone)))
+                .flatMap(window -> days.of(window.id(), zone));
     }
 
     private Map<Stage, LocalDate> reached(UUID projectId) {

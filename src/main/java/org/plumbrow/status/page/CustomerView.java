@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param message a few words of ours; may be empty
  * @param before what to do before, or while, the power is off
  * @param next what happens next, when the headline does not say it already
+ * @param follows whether the page, as long as it is open, asks how it goes
  * @param calendar whether there is an appointment to be put into a calendar, or taken out of it
  */
 public record CustomerView(
@@ -32,7 +33,8 @@ public record CustomerView(
         List<Paper> papers,
         List<Caller> callers,
         @Nullable String calendar,
-        String updated) {
+        String updated,
+        boolean follows) {
 
     /** Whether there is still a stage to come. */
     public boolean goesOn() {

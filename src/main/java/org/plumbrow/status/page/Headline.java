@@ -1,6 +1,5 @@
 package org.plumbrow.status.page;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -66,22 +65,34 @@ class Headline {
     List<Named> facts(CustomerFacts facts) {
         Situation now = facts.situation();
         return switch (now.kind()) {
-            case OFF, OFF_LONG -> off(now.outage(), facts.zone());
+            case OFF, OFF_LONG -> off(now.outage(), facts);
             case BACK, REVERSED -> back(now.outage(), facts.zone());
             case AHEAD -> ahead(now.outage(), facts);
             case CALLED_OFF, ON_HOLD, LET_GO, STAGE -> List.of();
         };
     }
 
-    private List<Named> off(OutageFacts window, ZoneId zone) {
-        Instant off = Objects.requireNonNull(window.powerOffAt());
-        LocalTime soonest = CustomerWords.clock(off.plusSeconds(60L * window.outageMinutes()), zone);
-        LocalTime latest = CustomerWords.clock(off.plusSeconds(60L * window.planForMinutes()), zone);
-        return List.of(
-                new Named(words.say("status.fact.offsince"), words.time(off, zone)),
-                new Named(
-                        words.say("status.fact.expected"),
-                        words.say("status.fact.between", words.time(soonest), words.time(latest))));
+    private List<Named> off(OutageFacts window, CustomerFacts facts) {
+        ZoneId zone = facts.zone();
+        List<Named> named = new ArrayList<>();
+        named.add(new Named(
+                words.say("status.fact.offsince"), words.time(Objects.requireNonNull(window.powerOffAt()), zone)));
+        facts.day().flatMap(day -> Optional.ofNullable(day.expectedBack())).ifPresent(back -> {
+            LocalTime soonest = CustomerWords.clock(back.soonest(), zone);
+            LocalTime latest = CustomerWords.clock(back.latest(), zone);
+            named.add(new Named(
+                    words.say("status.fact.expected"),
+                    words.say("status.fact.between", words.time(soonest), words.time(latest))));
+        });
+        happens(facts).ifPresent(named::add);
+        return named;
+    }
+
+    /** What happens now, as the log of the day has it: never who, never with what. */
+    private Optional<Named> happens(CustomerFacts facts) {
+        return facts.day()
+                .flatMap(HappensNow::of)
+                .map(now -> new Named(words.say("status.fact.now"), words.say("status.now." + now.name())));
     }
 
     private List<Named> back(OutageFacts window, ZoneId zone) {
@@ -109,6 +120,7 @@ class Headline {
                             CustomerWords.day(rain.day(), facts.today()),
                             words.time(rain.start()))));
         }
+        happens(facts).ifPresent(named::add);
         return named;
     }
 

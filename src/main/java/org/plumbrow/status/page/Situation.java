@@ -118,6 +118,11 @@ record Situation(Kind kind, @Nullable OutageFacts window) {
         return kind == Kind.OFF || kind == Kind.OFF_LONG;
     }
 
+    /** Off now, or to go off today: a page that is open is to follow it. */
+    boolean goesOnToday(LocalDate today) {
+        return isOffNow() || kind == Kind.AHEAD && outage().day().equals(today);
+    }
+
     /** Whether there is an appointment that a calendar should hold, or let go. */
     boolean hasAppointment() {
         return kind == Kind.AHEAD || kind == Kind.LET_GO;

@@ -23,6 +23,7 @@ import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.OutageChoice;
 import org.plumbrow.cutover.OutagePlanning;
 import org.plumbrow.cutover.Outages;
+import org.plumbrow.cutover.daylog.DayTaps;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.project.ProjectCourse;
 import org.plumbrow.project.Stage;
@@ -74,6 +75,9 @@ class CustomerPageTest {
 
     @Autowired
     CustomerLinks links;
+
+    @Autowired
+    DayTaps taps;
 
     @Autowired
     Publishing publishing;
@@ -234,6 +238,41 @@ class CustomerPageTest {
         assertThat(page.text()).contains("do not touch it, even if it looks dead");
         assertThat(page.select("form")).isEmpty();
         assertThat(ReadingLevel.ofPage(page)).isLessThan(7);
+    }
+
+    @Test
+    void asTapsArriveItSaysInPlainWordsWhatHappensAndAsksAgainWhileItIsOpen() throws Exception {
+        cutovers.noticeGiven(ground, project);
+        clock.standAt("2027-03-26T12:28:00Z");
+        assertThat(page().select("#now").attr("hx-trigger")).isEqualTo("every 15s");
+        taps.upTo(pm, project, "2");
+        assertThat(page().select(".when").text()).contains("What happens now Our crew is with you and gets ready.");
+        taps.tap(pm, project, "3", "H2");
+        Document page = page();
+        assertThat(page.select("h1").text()).isEqualTo("Your power is off now.");
+        assertThat(page.select(".when").text()).contains("The crew puts in the new wires and tests them.");
+        assertThat(page.select("#now").attr("hx-get")).startsWith("/s/");
+        assertThat(page.text()).doesNotContainIgnoringCase("safe").doesNotContain("Sil ", "Step ", "121");
+        assertThat(ReadingLevel.ofPage(page)).isLessThan(7);
+        taps.tap(pm, project, "7", "9");
+        assertThat(page().select(".when").text()).contains("may start on their own: stay away from them");
+        taps.tap(pm, project, "10", "14");
+        Document back = page();
+        assertThat(back.select("h1").text()).isEqualTo("Your power is back.");
+        assertThat(back.select("[hx-get]")).isEmpty();
+    }
+
+    @Test
+    void aPageThatAsksAgainDoesNotCountAsOpened() throws Exception {
+        page();
+        mvc.get().uri(link).header("HX-Request", "true").exchange();
+        assertThat(schedule.<Long>inBranch(
+                        ground.branch(),
+                        () -> jdbc.sql("select sum(opens) from customer_visit where project_id = ?")
+                                .param(project)
+                                .query(Long.class)
+                                .single()))
+                .isEqualTo(1);
     }
 
     @Test
