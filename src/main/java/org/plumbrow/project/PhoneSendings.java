@@ -16,7 +16,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * What phones have sent, so that each sending counts once however often it arrives. For use inside the transaction that
- * stores the thing: ask {@link #before}, store, {@link #took}. If that transaction dies, neither is there.
+ * stores the thing: ask {@link #known}, store, {@link #took}. If that transaction dies, neither is there.
  */
 @Service
 @Transactional(propagation = Propagation.MANDATORY)
@@ -34,8 +34,20 @@ public class PhoneSendings {
         this.clock = clock;
     }
 
+    /** The answer where nothing is to be stored any more: it came before, lacks its number, or is somebody else's. */
+    public Optional<PhoneReply> known(Optional<PhoneSending> sending, UUID projectId) {
+        if (sending.isEmpty()) {
+            return Optional.of(PhoneReply.refused(
+                    "This came without its number, so it cannot be told from another. Send it again from the page."));
+        }
+        if (!isTheirs(sending.get())) {
+            return Optional.of(PhoneReply.notTheirs());
+        }
+        return before(sending.get(), projectId).map(PhoneReply::already);
+    }
+
     /** Whether the person who is signed in wrote this: nobody sends in another's name. */
-    public boolean isTheirs(PhoneSending sending) {
+    private boolean isTheirs(PhoneSending sending) {
         return access.visitor().personId().equals(sending.personId());
     }
 
@@ -43,7 +55,7 @@ public class PhoneSendings {
      * The version that was answered when the same id came before. Until the transaction ends, whoever brings the same id
      * at the same time waits here.
      */
-    public Optional<Long> before(PhoneSending sending, UUID projectId) {
+    private Optional<Long> before(PhoneSending sending, UUID projectId) {
         jdbc.sql("select cast(pg_advisory_xact_lock(hashtextextended(?, 0)) as text)")
                 .param(projectId + "/" + sending.id())
                 .query(String.class)

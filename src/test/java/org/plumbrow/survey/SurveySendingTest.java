@@ -18,9 +18,9 @@ import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.evidence.MadeUpPhoto;
 import org.plumbrow.project.JournalReader;
+import org.plumbrow.project.PhoneReply;
 import org.plumbrow.project.PhoneSending;
 import org.plumbrow.project.ProjectFixture;
-import org.plumbrow.survey.SurveySending.Answer;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -114,14 +114,15 @@ class SurveySendingTest {
     void theSameSendingTwiceAtTheSameMomentIsStoredOnce() {
         PhoneSending sending =
                 new PhoneSending(UUID.randomUUID(), branch.projectManager().personId(), null);
-        List<CompletableFuture<Answer>> both = IntStream.range(0, 4)
+        List<CompletableFuture<PhoneReply>> both = IntStream.range(0, 4)
                 .mapToObj(i -> CompletableFuture.supplyAsync(() -> world.as(
                         branch.projectManager(),
                         () -> sendings.part(Optional.of(sending), project, SurveyPart.ACCESS, 0, GRAVEL))))
                 .toList();
-        List<Answer> answers = both.stream().map(CompletableFuture::join).toList();
-        assertThat(answers).filteredOn(Answer.Stored.class::isInstance).hasSize(1);
-        assertThat(answers).filteredOn(Answer.Already.class::isInstance).hasSize(3);
+        List<PhoneReply> answers = both.stream().map(CompletableFuture::join).toList();
+        assertThat(answers)
+                .extracting(PhoneReply::said)
+                .containsExactlyInAnyOrder("stored", "already", "already", "already");
         assertThat(lines()).isEqualTo(linesBefore + 1);
     }
 
@@ -219,10 +220,10 @@ class SurveySendingTest {
                         })))
                 .isInstanceOf(RuntimeException.class);
         assertThat(lines()).isEqualTo(linesBefore);
-        Answer later = world.as(
+        PhoneReply later = world.as(
                 branch.projectManager(),
                 () -> sendings.part(Optional.of(sending), project, SurveyPart.ACCESS, 0, GRAVEL));
-        assertThat(later).isEqualTo(new Answer.Stored(1, 0));
+        assertThat(later).isEqualTo(PhoneReply.stored(1, 0));
         assertThat(lines()).isEqualTo(linesBefore + 1);
     }
 

@@ -1,176 +1,187 @@
 package org.plumbrow.cutover.daylog;
 
+import static java.util.Map.entry;
+
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.cutover.daylog.LogSending.Answer;
-import org.plumbrow.project.PhoneSending;
-import org.plumbrow.web.NotForYourRole;
+import org.plumbrow.project.PhoneDoor;
+import org.plumbrow.project.PhoneReply;
 import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.ExtendedModelMap;
 import org.springframework.ui.Model;
-import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
+import org.springframework.web.servlet.HandlerMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
 
 /**
- * Where a phone sends what it has kept of a day log: each form's own fields, read by that form's own door, with the id of
- * the sending. Answered for the script, never with a page: a page in its place says that nothing was taken.
+ * Where a phone sends what it has kept of a day log: each form's own fields, read by that form's own door. A new form of
+ * the log is a line in {@link #table}, and its address at {@link #take}.
  */
 @Controller
-class LogSendingController {
+class LogSendingController extends PhoneDoor {
 
-    private static final String LOG = "/projects/{projectId}/day-log/";
+    private static final String LOG = "/projects/{projectId}/day-log";
+    private static final String OPEN = LOG + "/sending";
+    private static final String DONE = LOG + "/steps/{logStep}/done/sending";
+    private static final String READINGS = LOG + "/steps/{logStep}/readings/sending";
+    private static final String PHOTO = LOG + "/steps/{logStep}/photo/sending";
+    private static final String SIGN = LOG + "/holds/{logHold}/sign/sending";
+    private static final String CORRECT = LOG + "/entries/{entryId}/sending";
+    private static final String TAKE_BACK = LOG + "/entries/{entryId}/take-back/sending";
+    private static final String WRONG = LOG + "/wrong/sending";
+    private static final String REVERSAL_TIME = LOG + "/reversal-time/sending";
+    private static final String REVERSE = LOG + "/reverse/sending";
+    private static final String MISTAKE = LOG + "/reverse-mistake/sending";
+    private static final String REASON = LOG + "/reverse-reason/sending";
+    private static final String POWER_ON = LOG + "/power-on/sending";
+    private static final String CLOSE = LOG + "/close/sending";
 
     private final LogSending sending;
-    private final DayLogController log;
-    private final DayLogChangesController changes;
     private final Clock clock;
+    private final Map<String, Form> forms;
 
-    LogSendingController(LogSending sending, DayLogController log, DayLogChangesController changes, Clock clock) {
+    LogSendingController(
+            LogSending sending,
+            DayLogController log,
+            DayLogChangesController changes,
+            LogEntryController entries,
+            Clock clock) {
+        super("day log");
         this.sending = sending;
-        this.log = log;
-        this.changes = changes;
         this.clock = clock;
+        this.forms = table(log, changes, entries);
     }
 
-    /** One of the forms of the day log, as it is sent with signal. */
+    /** One of the forms of the day log, as it is sent with signal: where its answer leads. */
     private interface Form {
-        String send(Model model, RedirectAttributes next);
+        String send(UUID projectId, Sent sent);
     }
 
-    @PostMapping(LOG + "steps/{logStep}/done/sending")
-    ResponseEntity<Answer> done(
-            @PathVariable UUID projectId,
-            @PathVariable String logStep,
-            @RequestParam Map<String, String> all,
-            HttpServletResponse answer) {
-        return take(
-                projectId,
-                "steps/" + logStep + "/done",
-                all,
-                (model, next) -> log.done(projectId, logStep, all, model, answer, next));
+    /** What came with it. */
+    private record Sent(
+            Map<String, String> where,
+            Map<String, String> all,
+            @Nullable MultipartFile photo,
+            Model model,
+            HttpServletResponse answer,
+            RedirectAttributes next) {
+
+        String of(String name) {
+            return Objects.requireNonNull(where.get(name));
+        }
+
+        String typed(String field) {
+            return all.getOrDefault(field, "");
+        }
+
+        UUID entry() {
+            try {
+                return UUID.fromString(of("entryId"));
+            } catch (IllegalArgumentException notAnId) {
+                throw new NotFound("entry " + of("entryId"));
+            }
+        }
+
+        long version() {
+            String seen = typed("version");
+            return seen.matches("\\d{1,9}") ? Long.parseLong(seen) : -1;
+        }
     }
 
-    @PostMapping(LOG + "steps/{logStep}/readings/sending")
-    ResponseEntity<Answer> readings(
-            @PathVariable UUID projectId,
-            @PathVariable String logStep,
-            @RequestParam Map<String, String> all,
-            HttpServletResponse answer) {
-        return take(
-                projectId,
-                "steps/" + logStep + "/readings",
-                all,
-                (model, next) -> log.readings(projectId, logStep, all, model, answer, next));
+    private static Map<String, Form> table(
+            DayLogController log, DayLogChangesController changes, LogEntryController entries) {
+        return Map.ofEntries(
+                entry(
+                        OPEN,
+                        (id, s) -> log.open(
+                                id, s.typed("service"), s.typed("personInCharge"), s.model(), s.answer(), s.next())),
+                entry(DONE, (id, s) -> log.done(id, s.of("logStep"), s.all(), s.model(), s.answer(), s.next())),
+                entry(READINGS, (id, s) -> log.readings(id, s.of("logStep"), s.all(), s.model(), s.answer(), s.next())),
+                entry(
+                        PHOTO,
+                        (id, s) -> changes.photo(
+                                id, s.of("logStep"), s.all(), s.photo(), s.model(), s.answer(), s.next())),
+                entry(SIGN, (id, s) -> log.sign(id, s.of("logHold"), s.all(), s.model(), s.answer(), s.next())),
+                entry(
+                        CORRECT,
+                        (id, s) ->
+                                entries.correct(id, s.entry(), s.version(), s.all(), s.model(), s.answer(), s.next())),
+                entry(TAKE_BACK, (id, s) -> entries.takeBack(id, s.entry(), s.all(), s.model(), s.answer(), s.next())),
+                entry(WRONG, (id, s) -> changes.wrong(id, s.all(), s.model(), s.answer(), s.next())),
+                entry(
+                        REVERSAL_TIME,
+                        (id, s) -> changes.reversalTime(id, s.version(), s.all(), s.model(), s.answer(), s.next())),
+                entry(REVERSE, (id, s) -> changes.reverse(id, s.all(), s.model(), s.answer(), s.next())),
+                entry(MISTAKE, (id, s) -> changes.reverseMistake(id, s.all(), s.model(), s.answer(), s.next())),
+                entry(REASON, (id, s) -> changes.reverseReason(id, s.all(), s.model(), s.answer(), s.next())),
+                entry(POWER_ON, (id, s) -> changes.powerOn(id, s.all(), s.model(), s.answer(), s.next())),
+                entry(CLOSE, (id, s) -> log.close(id, s.model(), s.answer(), s.next())));
     }
 
-    @PostMapping(LOG + "steps/{logStep}/photo/sending")
-    ResponseEntity<Answer> photo(
+    @PostMapping({
+        OPEN,
+        DONE,
+        READINGS,
+        PHOTO,
+        SIGN,
+        CORRECT,
+        TAKE_BACK,
+        WRONG,
+        REVERSAL_TIME,
+        REVERSE,
+        MISTAKE,
+        REASON,
+        POWER_ON,
+        CLOSE
+    })
+    ResponseEntity<PhoneReply> take(
             @PathVariable UUID projectId,
-            @PathVariable String logStep,
+            @PathVariable Map<String, String> where,
             @RequestParam Map<String, String> all,
             @RequestParam(required = false) @Nullable MultipartFile photo,
+            HttpServletRequest request,
             HttpServletResponse answer) {
-        return take(
-                projectId,
-                "steps/" + logStep + "/photo",
-                all,
-                (model, next) -> changes.photo(projectId, logStep, all, photo, model, answer, next));
+        Form form =
+                Objects.requireNonNull(forms.get(request.getAttribute(HandlerMapping.BEST_MATCHING_PATTERN_ATTRIBUTE)));
+        Sent sent = new Sent(where, all, photo, new ExtendedModelMap(), answer, new RedirectAttributesModelMap());
+        return sending.take(
+                        of(all),
+                        projectId,
+                        what(request),
+                        sent.version(),
+                        tap(all),
+                        () -> against(form.send(projectId, sent), sent))
+                .leadingTo("/projects/" + projectId + "/day-log");
     }
 
-    @PostMapping(LOG + "holds/{logHold}/sign/sending")
-    ResponseEntity<Answer> sign(
-            @PathVariable UUID projectId,
-            @PathVariable String logHold,
-            @RequestParam Map<String, String> all,
-            HttpServletResponse answer) {
-        return take(
-                projectId,
-                "holds/" + logHold + "/sign",
-                all,
-                (model, next) -> log.sign(projectId, logHold, all, model, answer, next));
-    }
-
-    @PostMapping(LOG + "wrong/sending")
-    ResponseEntity<Answer> wrong(
-            @PathVariable UUID projectId, @RequestParam Map<String, String> all, HttpServletResponse answer) {
-        return take(projectId, "wrong", all, (model, next) -> changes.wrong(projectId, all, model, answer, next));
-    }
-
-    @PostMapping(LOG + "reverse/sending")
-    ResponseEntity<Answer> reverse(
-            @PathVariable UUID projectId, @RequestParam Map<String, String> all, HttpServletResponse answer) {
-        return take(projectId, "reverse", all, (model, next) -> changes.reverse(projectId, all, model, answer, next));
-    }
-
-    @PostMapping(LOG + "reverse-reason/sending")
-    ResponseEntity<Answer> reverseReason(
-            @PathVariable UUID projectId, @RequestParam Map<String, String> all, HttpServletResponse answer) {
-        return take(
-                projectId,
-                "reverse-reason",
-                all,
-                (model, next) -> changes.reverseReason(projectId, all, model, answer, next));
-    }
-
-    @PostMapping(LOG + "reverse-mistake/sending")
-    ResponseEntity<Answer> reverseMistake(
-            @PathVariable UUID projectId, @RequestParam Map<String, String> all, HttpServletResponse answer) {
-        return take(
-                projectId,
-                "reverse-mistake",
-                all,
-                (model, next) -> changes.reverseMistake(projectId, all, model, answer, next));
-    }
-
-    @PostMapping(LOG + "power-on/sending")
-    ResponseEntity<Answer> powerOn(
-            @PathVariable UUID projectId, @RequestParam Map<String, String> all, HttpServletResponse answer) {
-        return take(projectId, "power-on", all, (model, next) -> changes.powerOn(projectId, all, model, answer, next));
-    }
-
-    private ResponseEntity<Answer> take(UUID projectId, String what, Map<String, String> all, Form form) {
-        Answer answer = sending.take(of(all), projectId, what, tap(all), () -> against(form));
-        HttpStatus status = switch (answer.said()) {
-            case "refused" -> HttpStatus.UNPROCESSABLE_CONTENT;
-            case "not-theirs" -> HttpStatus.FORBIDDEN;
-            default -> HttpStatus.OK;
-        };
-        return ResponseEntity.status(status).body(answer);
+    /** The last words of the form's address. */
+    private static String what(HttpServletRequest request) {
+        String last = request.getRequestURI().replaceAll(".*/day-log/|/?sending$", "");
+        return last.isEmpty() ? "open" : last;
     }
 
     /** What the form's own answer says against it: nothing when it leads back to the log. */
-    private static List<Refusal> against(Form form) {
-        Model model = new ExtendedModelMap();
-        if (form.send(model, new RedirectAttributesModelMap()).equals(LogPages.BACK)) {
-            return List.of();
-        }
-        return LogPages.problems(model);
-    }
-
-    private static Optional<PhoneSending> of(Map<String, String> all) {
-        return PhoneSending.of(
-                all.getOrDefault("sending", ""), all.getOrDefault("person", ""), all.getOrDefault("written", ""));
+    private static List<Refusal> against(String view, Sent sent) {
+        return view.equals(LogPages.BACK) ? List.of() : LogPages.problems(sent.model());
     }
 
     private PhoneTap tap(Map<String, String> all) {
-        Instant sent = instant(all.getOrDefault("sent", ""));
-        return new PhoneTap(instant(all.getOrDefault("written", "")), sent);
+        return new PhoneTap(instant(all.getOrDefault("written", "")), instant(all.getOrDefault("sent", "")));
     }
 
     private Instant instant(String said) {
@@ -179,18 +190,5 @@ class LogSendingController {
         } catch (DateTimeException notSaid) {
             return clock.instant();
         }
-    }
-
-    @ExceptionHandler(NotFound.class)
-    ResponseEntity<Answer> gone() {
-        return ResponseEntity.status(HttpStatus.NOT_FOUND)
-                .body(Answer.refused(
-                        List.of(Refusal.ofForm("This day log is no longer there, or not in your branches."))));
-    }
-
-    @ExceptionHandler(NotForYourRole.class)
-    ResponseEntity<Answer> notForYou(NotForYourRole refused) {
-        return ResponseEntity.status(HttpStatus.FORBIDDEN)
-                .body(Answer.refused(List.of(Refusal.ofForm(refused.sentence()))));
     }
 }

@@ -35,12 +35,13 @@ class DayLogSendingTest {
     @Autowired
     CutoverFixture fixture;
 
+    private Ground ground;
     private UUID project;
     private Visitor pm;
 
     @BeforeEach
     void aLogThatIsOpen() {
-        Ground ground = fixture.ground();
+        ground = fixture.ground();
         project = fixture.noticeGiven(ground, fixture.home(ground));
         pm = ground.branch().projectManager();
         clock.standAt("2027-03-26T12:00:00Z");
@@ -134,6 +135,78 @@ class DayLogSendingTest {
                 .hasStatus(422)
                 .bodyText()
                 .contains("The power is not off: there is nothing to reverse.");
+    }
+
+    /** As the phone of this person keeps and sends it, ten minutes ago. */
+    private MvcTestResult keptBy(Visitor who, UUID id, String suffix, String... fields) {
+        Visitor before = pm;
+        pm = who;
+        try {
+            return sends(id, suffix, "2027-03-26T12:20:00Z", "2027-03-26T12:30:00Z", who.personId(), fields);
+        } finally {
+            pm = before;
+        }
+    }
+
+    @Test
+    void theLeadOfTheCrewThatTheOutageNamesSendsFromThePhoneToo() throws Exception {
+        assertThat(keptBy(ground.branch().crewLead(), UUID.randomUUID(), "/steps/1/done"))
+                .hasStatusOk();
+        assertThat(stepOne()).contains("8:20 am, Jory");
+    }
+
+    @Test
+    void anEntryIsCorrectedAndTakenBackFromThePhoneByTheIdThatThePhoneGaveIt() throws Exception {
+        UUID tap = UUID.randomUUID();
+        assertThat(keptBy(pm, tap, "/steps/1/done")).hasStatusOk();
+        String entry = "/entries/" + tap;
+        assertThat(keptBy(pm, UUID.randomUUID(), entry, "at", "08:10", "reason", "by the photo", "version", "0"))
+                .hasStatusOk()
+                .bodyJson()
+                .extractingPath("$.version")
+                .isEqualTo(1);
+        assertThat(stepOne()).contains("8:10 am").contains("by the photo");
+        assertThat(keptBy(pm, UUID.randomUUID(), entry, "at", "08:11", "reason", "no", "version", "0"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Somebody else");
+        assertThat(keptBy(pm, UUID.randomUUID(), entry + "/take-back", "reason", "Not done yet"))
+                .hasStatusOk();
+        assertThat(stepOne()).contains("Not done yet taken back");
+        assertThat(keptBy(pm, UUID.randomUUID(), "/entries/nothing", "reason", "no"))
+                .hasStatus(404);
+    }
+
+    @Test
+    void aLogIsOpenedAndItsReversalTimeSetFromThePhoneAndClosedOnlyWhenEverythingIsDone() {
+        clock.standAt(TestClock.START);
+        ground = fixture.ground();
+        pm = ground.branch().projectManager();
+        project = fixture.noticeGiven(ground, fixture.home(ground));
+        clock.standAt("2027-03-26T12:30:00Z");
+        assertThat(keptBy(pm, UUID.randomUUID(), "", "service", "DELTA_240", "personInCharge", ""))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Write the name of the person in charge.");
+        UUID opened = UUID.randomUUID();
+        for (String said : new String[] {"stored", "already"}) {
+            assertThat(keptBy(pm, opened, "", "service", "DELTA_240", "personInCharge", "Tamsin"))
+                    .hasStatusOk()
+                    .bodyText()
+                    .contains(said);
+        }
+        assertThat(keptBy(
+                        pm, UUID.randomUUID(), "/reversal-time", "neededBy", "12:30", "reason", "milk", "version", "0"))
+                .hasStatusOk();
+        assertThat(keptBy(
+                        pm, UUID.randomUUID(), "/reversal-time", "neededBy", "12:00", "reason", "milk", "version", "0"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Somebody else set the latest reversal time meanwhile.");
+        assertThat(keptBy(pm, UUID.randomUUID(), "/close"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Step 1 is not done yet");
     }
 
     @Test
