@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.function.Function;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
@@ -15,6 +16,8 @@ import org.plumbrow.project.gate.AnswerKind;
 import org.plumbrow.project.gate.Finding;
 import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
+import org.plumbrow.project.gate.SeenAt;
+import org.plumbrow.web.May;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -45,6 +48,11 @@ class OutageGateRules {
                         DayWords.of(window.day()) + " is only held; nobody was told.", "Book it and send the notices.");
             }
             return judge.apply(new Asked(window, seen.utility, seen.branch));
+        }
+
+        @Override
+        public Optional<SeenAt> seenAt(UUID projectId) {
+            return Optional.of(new SeenAt("Outage", "/projects/" + projectId + "/outage", May.SEE_CUTOVERS));
         }
 
         private Seen read(ProjectFacts project) {

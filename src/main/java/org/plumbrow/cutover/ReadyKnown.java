@@ -1,7 +1,6 @@
 package org.plumbrow.cutover;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,13 +11,10 @@ import java.util.Set;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.outage.ranking.Factor;
 import org.plumbrow.calc.outage.ranking.FactorKind;
-import org.plumbrow.calc.outage.ranking.HourQuestion;
-import org.plumbrow.calc.outage.ranking.HourRanking;
 import org.plumbrow.calc.outage.ranking.Verdict;
 import org.plumbrow.cutover.ReadySheet.Light;
 import org.plumbrow.cutover.ReadySheet.Line;
 import org.plumbrow.cutover.ridethrough.OnSite;
-import org.plumbrow.cutover.ridethrough.SiteWeathers;
 import org.plumbrow.project.ProjectFacts;
 import org.springframework.stereotype.Component;
 
@@ -28,7 +24,7 @@ class ReadyKnown {
 
     private static final Set<FactorKind> CREW = EnumSet.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.MACHINE);
     private static final Set<FactorKind> LOADS = EnumSet.of(FactorKind.RIDE_THROUGH, FactorKind.REVERSAL);
-    private static final Set<FactorKind> GENERATOR =
+    static final Set<FactorKind> GENERATOR =
             EnumSet.of(FactorKind.GENERATOR_FIT, FactorKind.GENERATOR_FUEL, FactorKind.GENERATOR_RUN);
     private static final Set<FactorKind> ANIMALS = EnumSet.of(
             FactorKind.FLOCK,
@@ -44,17 +40,15 @@ class ReadyKnown {
             FactorKind.BLACKOUT,
             FactorKind.BUSINESS_HOURS,
             FactorKind.CUSTOMER_THERE);
-    private static final Set<FactorKind> WEATHER =
+    static final Set<FactorKind> WEATHER =
             EnumSet.of(FactorKind.WIND, FactorKind.RAIN, FactorKind.LIGHTNING, FactorKind.COLD);
 
     private final WindowFinder finder;
-    private final HourQuestions questions;
-    private final SiteWeathers weathers;
+    private final WindowHour hour;
 
-    ReadyKnown(WindowFinder finder, HourQuestions questions, SiteWeathers weathers) {
+    ReadyKnown(WindowFinder finder, WindowHour hour) {
         this.finder = finder;
-        this.questions = questions;
-        this.weathers = weathers;
+        this.hour = hour;
     }
 
     List<Line> of(ProjectFacts project, OutageFacts window, OnSite site) {
@@ -75,7 +69,7 @@ class ReadyKnown {
                                 : window.customerTold().how()) + ".",
                 "The customer has not been told."));
         lines.add(agreed(window));
-        List<Factor> factors = judged(project, window, asking, site);
+        List<Factor> factors = hour.factors(project, window, site, asking);
         add(lines, "Crew and qualified people", factors, CREW);
         add(lines, "Hours of utility, daylight and customer", factors, TIMES);
         add(lines, "Animals and milk", factors, ANIMALS);
@@ -113,24 +107,6 @@ class ReadyKnown {
                 "Notice to the utility",
                 met ? Light.READY : Light.RED,
                 "Told " + DayWords.of(told) + (met ? ", in time." : ": too late for its notice."));
-    }
-
-    /** The window's own hour, as the ranked page judges it; nothing where it lies outside the weeks looked at. */
-    private List<Factor> judged(ProjectFacts project, OutageFacts window, WindowFinder.Asking asking, OnSite site) {
-        LocalDateTime start = window.day().atTime(window.start());
-        if (asking.question().isEmpty()
-                || window.day().isBefore(asking.today())
-                || window.day().isAfter(asking.question().get().through())) {
-            return List.of();
-        }
-        HourQuestion question = questions.of(
-                project,
-                asking,
-                asking.question().get(),
-                site,
-                weathers.of(project.id(), asking.branch().zone()),
-                start);
-        return HourRanking.opened(question, start).factors();
     }
 
     /** The worst of those factors speaks, with every sentence that is not met; nothing where none of them was judged. */

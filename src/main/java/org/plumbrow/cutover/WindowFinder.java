@@ -10,6 +10,7 @@ import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.calendar.Notice;
 import org.plumbrow.calc.outage.LearnedOutage;
 import org.plumbrow.calc.outage.Slot;
 import org.plumbrow.calc.outage.UtilityTerms;
@@ -164,6 +165,32 @@ class WindowFinder {
                     any.blackouts(),
                     any.promise()));
             return new Asking(branch, utility, work, expected, learned, minutes, today, earliest, blackouts, ofCrew);
+        }
+
+        /** The same as it was asked on that day, if it has gone by; of a site that names no utility as of one without slots. */
+        Asking asOf(LocalDate day) {
+            LocalDate on = day.isBefore(today) ? day : today;
+            WindowQuestion asked = question.orElseGet(() -> new WindowQuestion(
+                    on,
+                    day,
+                    earliest,
+                    plannedMinutes,
+                    new UtilityTerms("The utility", new Notice(0, branch.calendar()), List.of()),
+                    branch.calendar(),
+                    List.of(),
+                    blackouts.stream().map(Blackouts.Row::rule).toList(),
+                    Optional.empty()));
+            return new Asking(
+                    branch,
+                    utility,
+                    work,
+                    expected,
+                    learned,
+                    plannedMinutes,
+                    on,
+                    earliest,
+                    blackouts,
+                    Optional.of(asked.about(day, plannedMinutes)));
         }
 
         Optional<UUID> utilityId() {

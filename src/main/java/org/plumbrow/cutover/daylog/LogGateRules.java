@@ -4,16 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.function.Function;
 import org.plumbrow.calc.calendar.ClockWords;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.calc.outage.SupplyRestored;
+import org.plumbrow.calc.outage.ranking.Factor;
+import org.plumbrow.cutover.DayBeforeReading;
 import org.plumbrow.cutover.Outages;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.gate.AnswerKind;
 import org.plumbrow.project.gate.Finding;
 import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
+import org.plumbrow.project.gate.SeenAt;
+import org.plumbrow.web.May;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -35,7 +40,16 @@ class LogGateRules {
             implements GateRule {
         @Override
         public Finding check(GateLook look) {
-            return look.once(Log.class, this::read).seen.map(judge).orElse(NO_LOG);
+            return seen(look).map(judge).orElse(NO_LOG);
+        }
+
+        private Optional<Seen> seen(GateLook look) {
+            return look.once(Log.class, this::read).seen;
+        }
+
+        @Override
+        public Optional<SeenAt> seenAt(UUID projectId) {
+            return Optional.of(new SeenAt("Day log", "/projects/" + projectId + "/day-log", May.SEE_CUTOVERS));
         }
 
         private Log read(ProjectFacts project) {
@@ -47,9 +61,30 @@ class LogGateRules {
         }
     }
 
+    /** The day before, what is computed; on the day, what the person in charge told. */
+    private record Reversal(LogRule log, DayBeforeReading before) implements GateRule {
+        @Override
+        public String item() {
+            return log.item();
+        }
+
+        @Override
+        public Finding check(GateLook look) {
+            return log.seen(look)
+                    .flatMap(seen -> seen.state().reversal())
+                    .<Finding>map(LogGateRules::told)
+                    .orElseGet(() -> notTold(before.reversal(look)));
+        }
+
+        @Override
+        public Optional<SeenAt> seenAt(UUID projectId) {
+            return log.seenAt(projectId);
+        }
+    }
+
     @Bean
-    GateRule latestReversalTold(Outages outages, LogRows rows) {
-        return new LogRule("cutover.13", outages, rows, LogGateRules::latestReversalTold);
+    GateRule latestReversalTold(Outages outages, LogRows rows, DayBeforeReading before) {
+        return new Reversal(new LogRule("cutover.13", outages, rows, seen -> NO_LOG), before);
     }
 
     @Bean
@@ -96,16 +131,22 @@ class LogGateRules {
         return new LogRule("cutover.22", outages, rows, LogGateRules::minutesLogged);
     }
 
-    private static Finding latestReversalTold(Seen seen) {
-        Optional<ReversalTime> latest = seen.state().reversal();
-        if (latest.isEmpty()) {
-            return new Finding.CannotTell(
-                    "The latest reversal time is not in the day log.",
-                    "The person in charge sets it on the day, before anybody signs.");
-        }
+    private static Finding told(ReversalTime latest) {
         return new Finding.Satisfied("The latest reversal was "
-                + ClockWords.of(latest.get().latest().decideBy().toLocalTime()) + ": told by "
-                + latest.get().entry().byName() + " in the day log.");
+                + ClockWords.of(latest.latest().decideBy().toLocalTime()) + ": told by "
+                + latest.entry().byName() + " in the day log.");
+    }
+
+    /** @param computed for the hour of the outage */
+    static Finding notTold(Optional<Factor> computed) {
+        if (computed.isPresent() && computed.get().isBroken()) {
+            return new Finding.Broken(computed.get().sentence(), computed.get().cure());
+        }
+        return new Finding.CannotTell(
+                "The latest reversal time is not in the day log."
+                        + computed.map(factor -> " As computed: " + factor.sentence())
+                                .orElse(""),
+                "The person in charge sets it on the day, before anybody signs.");
     }
 
     private static Finding readingsBefore(Seen seen) {

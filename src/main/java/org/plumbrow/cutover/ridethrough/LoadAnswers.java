@@ -11,6 +11,7 @@ import org.plumbrow.calc.outage.ranking.GeneratorDays;
 import org.plumbrow.calc.outage.ranking.LoadHours;
 import org.plumbrow.calc.outage.ranking.LoadHours.Stands;
 import org.plumbrow.calc.outage.ranking.WeatherHours;
+import org.plumbrow.calc.ridethrough.GeneratorCover;
 import org.plumbrow.calc.ridethrough.RideThrough;
 import org.plumbrow.design.part.Cells;
 
@@ -84,6 +85,18 @@ public final class LoadAnswers {
     public static Optional<GeneratorDays> generator(OnSite site, LocalDate day, double outageMinutes) {
         return generatorOf(site)
                 .map(generator -> new GeneratorDays(generator.cover(day, outageMinutes), generator.runs()));
+    }
+
+    /** Is the run under load that counts for that day one that is only planned as of today? */
+    public static boolean runIsAhead(OnSite site, LocalDate day, LocalDate today) {
+        return generatorOf(site)
+                .map(generator -> generator.runs().stream()
+                        .filter(run -> !run.isAfter(day))
+                        .filter(run ->
+                                run.plusDays(GeneratorCover.RUN_WITHIN_DAYS).compareTo(day) >= 0)
+                        .toList())
+                .map(counting -> !counting.isEmpty() && counting.stream().allMatch(run -> run.isAfter(today)))
+                .orElse(false);
     }
 
     static Optional<GeneratorLoad> generatorOf(OnSite site) {

@@ -1,5 +1,7 @@
 package org.plumbrow.project.gate;
 
+import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 
 /**
@@ -13,6 +15,11 @@ public interface GateRule {
     String item();
 
     Finding check(GateLook look);
+
+    /** Where people see what it looks at; empty where that is the item's own page. */
+    default Optional<SeenAt> seenAt(UUID projectId) {
+        return Optional.empty();
+    }
 
     /** A rule that is one function of the look. */
     static GateRule of(String item, Function<GateLook, Finding> judge) {

@@ -3,7 +3,9 @@ package org.plumbrow.project.gate;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
@@ -53,5 +55,10 @@ class GateRules implements SmartInitializingSingleton {
         Finding finding = rule == null ? null : rule.check(look);
         boolean byHand = finding instanceof Finding.CannotTell && !item.asks(AnswerKind.COMPUTED);
         return byHand ? null : finding;
+    }
+
+    /** Where people see what the rule of an item looks at. */
+    Optional<SeenAt> seenAt(String item, UUID projectId) {
+        return Optional.ofNullable(byItem.get(item)).flatMap(rule -> rule.seenAt(projectId));
     }
 }

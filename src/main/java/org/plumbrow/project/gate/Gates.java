@@ -26,8 +26,16 @@ public class Gates {
     private final ProjectOutlook outlook;
     private final GateRoles roles;
     private final BackgroundTasks tasks;
+    private final GateRules rules;
 
-    Gates(GateBook book, Projects projects, ProjectOutlook outlook, GateRoles roles, BackgroundTasks tasks) {
+    Gates(
+            GateBook book,
+            Projects projects,
+            ProjectOutlook outlook,
+            GateRoles roles,
+            BackgroundTasks tasks,
+            GateRules rules) {
+        this.rules = rules;
         this.tasks = tasks;
         this.book = book;
         this.projects = projects;
@@ -48,6 +56,11 @@ public class Gates {
     /** For a caller who has read the facts, and so has been let in, already. */
     public GateView view(ProjectFacts facts, Stage to) {
         return book.open(facts, to);
+    }
+
+    /** The page of what the item's rule looks at; empty where there is none that the person who asks may open. */
+    public Optional<SeenAt> seenAt(GateView gate, ItemView item) {
+        return rules.seenAt(item.code(), gate.projectId()).filter(at -> roles.may(gate.branchId(), at.need()));
     }
 
     /** What the person who asks may do at an item. */

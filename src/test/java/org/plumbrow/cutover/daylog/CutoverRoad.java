@@ -6,13 +6,19 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.cutover.ridethrough.LoadKind;
+import org.plumbrow.cutover.ridethrough.SiteLoads;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.database.Ids;
+import org.plumbrow.design.part.Cells;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.project.Stage;
@@ -34,6 +40,7 @@ public class CutoverRoad implements GateRoad.Preparation {
     private final LogSteps steps;
     private final LogHolds holds;
     private final LogReversal reversal;
+    private final SiteLoads loads;
 
     CutoverRoad(
             TestWorld world,
@@ -44,7 +51,9 @@ public class CutoverRoad implements GateRoad.Preparation {
             DayLogBook book,
             LogSteps steps,
             LogHolds holds,
-            LogReversal reversal) {
+            LogReversal reversal,
+            SiteLoads loads) {
+        this.loads = loads;
         this.world = world;
         this.projects = projects;
         this.jdbc = jdbc;
@@ -71,8 +80,38 @@ public class CutoverRoad implements GateRoad.Preparation {
                         .single()));
         if (live != null && live == 0) {
             windowOfToday(project.id(), project.branchId());
-            world.as(branch.projectManager(), () -> log(project));
+            world.as(branch.projectManager(), () -> {
+                whatStands(project);
+                log(project);
+            });
         }
+    }
+
+    /** Of a farm: a cold tank between milkings, and a generator that ran two days ago. */
+    private void whatStands(ProjectFacts project) {
+        if (!project.site().isFarm() || loads.of(project.id()).saysWhatSuffers()) {
+            return;
+        }
+        LocalDate today = LocalDate.ofInstant(clock.instant(), java.time.ZoneId.of("America/New_York"));
+        keep(
+                project,
+                LoadKind.TANK,
+                "fullLb=12900; milkLb=6400; milkF=38; roomF=72; from1=01:00; to1=02:00; from2=17:00; to2=18:00; afterF=50; coolingF=20");
+        keep(
+                project,
+                LoadKind.GENERATOR,
+                "ratedKw=80; transfer=AUTOMATIC; rotation=SAME; fuelGal=90; galPerKwh=0.08; lastRun="
+                        + today.minusDays(2));
+        keep(project, LoadKind.LOADS, "mark=fan; number=16; kw=1.1; start=5");
+    }
+
+    private void keep(ProjectFacts project, LoadKind kind, String cells) {
+        Map<String, String> written = Arrays.stream(cells.split("; "))
+                .map(cell -> cell.split("="))
+                .collect(Collectors.toMap(cell -> cell[0], cell -> cell[1]));
+        loads.keep(project.id(), kind, -1, List.of(new Cells(written))).ifPresent(no -> {
+            throw new IllegalStateException(no.sentence());
+        });
     }
 
     /** An outage today, told weeks ago. */

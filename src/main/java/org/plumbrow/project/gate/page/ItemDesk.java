@@ -72,6 +72,7 @@ class ItemDesk {
         model.addAttribute("gate", gate);
         model.addAttribute("item", item);
         model.addAttribute("rights", gates.rights(gate, item));
+        model.addAttribute("seenAt", gates.seenAt(gate, item).orElse(null));
         model.addAttribute("parts", parts(item));
         model.addAttribute("toExplain", ItemForm.toExplain(item));
         if (form == null) {
