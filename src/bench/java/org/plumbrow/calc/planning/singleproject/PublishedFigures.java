@@ -12,14 +12,15 @@ import org.plumbrow.calc.planning.singleproject.proof.MakespanProof;
 import org.plumbrow.calc.planning.singleproject.proof.ProvenTimetable;
 
 /**
- * The published projects against the best bounds known. Arguments: set (j30, j60, j120), schedules of the search and seconds
- * in all, of which the solver gets what the search leaves; 0 seconds is the search alone. Each project is one line of
- * {@code target/published-SET-SCHEDULES-SECONDS.csv}; a run that was stopped goes on behind the last line. The figures over
- * all lines are printed at the end.
+ * The published projects against the best bounds known. Arguments: set (j30, j60, j120), and unless the usual ones are meant
+ * schedules of the search before (20,000) and seconds in all (5 for j30, else 30); 0 seconds is the search alone. Each
+ * project is one line of {@code target/published-SET-SCHEDULES-SECONDS.csv}; a run that was stopped goes on behind the last
+ * line. The figures over all lines are printed at the end.
  */
 public final class PublishedFigures {
 
     private static final int SEED = 1;
+    private static final long USUAL_SCHEDULES = 20_000;
 
     private record Line(String name, int path, int lower, int upper, int proved, int found, double seconds) {
 
@@ -45,9 +46,9 @@ public final class PublishedFigures {
 
     public static void main(String[] arguments) throws IOException {
         String set = arguments[0];
-        long schedules = Long.parseLong(arguments[1]);
-        double seconds = Double.parseDouble(arguments[2]);
-        Path lines = Path.of("target", "published-%s-%d-%s.csv".formatted(set, schedules, arguments[2]));
+        long schedules = arguments.length > 1 ? Long.parseLong(arguments[1]) : USUAL_SCHEDULES;
+        int seconds = arguments.length > 2 ? Integer.parseInt(arguments[2]) : set.equals("j30") ? 5 : 30;
+        Path lines = Path.of("target", "published-%s-%d-%d.csv".formatted(set, schedules, seconds));
         Set<String> done = new HashSet<>();
         for (Line line : read(lines)) {
             done.add(line.name());
@@ -75,7 +76,7 @@ public final class PublishedFigures {
         int lower = project.criticalPath();
         double left = seconds - (System.nanoTime() - begun) / 1e9;
         if (left > 0) {
-            ProvenTimetable proven = MakespanProof.run(project, found, left, SEED);
+            ProvenTimetable proven = MakespanProof.run(project, found, left, SEED, System::nanoTime);
             found = proven.best();
             lower = proven.lower();
         }

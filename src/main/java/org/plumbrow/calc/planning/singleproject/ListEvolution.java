@@ -1,8 +1,8 @@
 package org.plumbrow.calc.planning.singleproject;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
+import java.util.HashSet;
+import java.util.Set;
 import org.plumbrow.calc.planning.search.Chance;
 
 /**
@@ -27,17 +27,36 @@ public final class ListEvolution {
     private final SerialGeneration backward;
     private final StepOrders orders;
     private final Chance chance;
-    private final List<Found> population = new ArrayList<>();
+    private final SearchWatch watch;
+    private final Found[] population;
+    /** The makespan of each of the population, side by side as every child looks through them. */
+    private final int[] spans;
+
+    private final Set<Integer> there = new HashSet<>();
+    private int count;
     private Found best;
     private long left;
 
-    private record Found(int[] starts, int makespan) {}
+    private record Found(int[] starts, int makespan) {
 
-    private ListEvolution(SingleProject single, long schedules, long seed) {
+        /** Almost surely unlike that of any other timetable. */
+        int mark() {
+            return Arrays.hashCode(starts);
+        }
+
+        Timetable timetable() {
+            return new Timetable(Arrays.stream(starts).boxed().toList(), makespan);
+        }
+    }
+
+    private ListEvolution(SingleProject single, long schedules, long seed, SearchWatch watch) {
         project = ProjectArrays.of(single);
         forward = new SerialGeneration(project);
         backward = new SerialGeneration(project.mirrored());
         chance = new Chance(seed);
+        this.watch = watch;
+        population = new Found[size(schedules)];
+        spans = new int[population.length];
         orders = new StepOrders(project, chance);
         left = schedules;
         int[] starts = new int[project.size()];
@@ -51,23 +70,37 @@ public final class ListEvolution {
      * @param criticalPath the search ends at a timetable no longer than this
      */
     public static Timetable best(SingleProject project, long schedules, long seed) {
-        ListEvolution evolution = new ListEvolution(project, schedules, seed);
-        evolution.run(schedules, project.criticalPath());
-        Found best = evolution.best;
-        return new Timetable(Arrays.stream(best.starts()).boxed().toList(), best.makespan());
+        return best(project, schedules, seed, SearchWatch.NOBODY);
     }
 
-    private void run(long schedules, int shortest) {
-        long size =
-                Math.max(SMALLEST_POPULATION, Math.round(POPULATION_FACTOR * Math.pow(schedules, POPULATION_POWER)));
-        while (population.size() < size && left >= A_CHILD_COSTS && best.makespan() > shortest) {
-            population.add(improved(orders.drawn()));
+    /** The same with somebody who is told of every better timetable and may end it. */
+    public static Timetable best(SingleProject project, long schedules, long seed, SearchWatch watch) {
+        ListEvolution evolution = new ListEvolution(project, schedules, seed, watch);
+        evolution.run(project.criticalPath());
+        return evolution.best.timetable();
+    }
+
+    private static int size(long schedules) {
+        double fitting = POPULATION_FACTOR * Math.pow(schedules, POPULATION_POWER);
+        return Math.toIntExact(Math.max(SMALLEST_POPULATION, Math.round(fitting)));
+    }
+
+    private void run(int shortest) {
+        watch.found(best.timetable());
+        while (count < population.length && goesOn(shortest)) {
+            Found drawn = improved(orders.drawn());
+            there.add(drawn.mark());
+            put(count++, drawn);
         }
-        while (left >= A_CHILD_COSTS && best.makespan() > shortest) {
+        while (goesOn(shortest)) {
             int[] child = orders.crossed(orderOf(parent()), orderOf(parent()));
             orders.shake(child, SHAKEN);
             settle(improved(child));
         }
+    }
+
+    private boolean goesOn(int shortest) {
+        return left >= A_CHILD_COSTS && best.makespan() > shortest && !watch.isOver();
     }
 
     private int[] orderOf(Found found) {
@@ -75,9 +108,9 @@ public final class ListEvolution {
     }
 
     private Found parent() {
-        Found one = population.get(chance.below(population.size()));
-        Found other = population.get(chance.below(population.size()));
-        return other.makespan() < one.makespan() ? other : one;
+        int one = chance.below(count);
+        int other = chance.below(count);
+        return population[spans[other] < spans[one] ? other : one];
     }
 
     private Found improved(int[] order) {
@@ -91,24 +124,39 @@ public final class ListEvolution {
         Found found = makespan <= first ? new Found(again, makespan) : new Found(early, first);
         if (found.makespan() < best.makespan()) {
             best = found;
+            watch.found(best.timetable());
         }
         return found;
     }
 
     private void settle(Found child) {
-        int worst = 0;
-        for (int at = 0; at < population.size(); at++) {
-            Found other = population.get(at);
-            if (other.makespan() == child.makespan() && Arrays.equals(other.starts(), child.starts())) {
-                return;
-            }
-            int worse = other.makespan() - population.get(worst).makespan();
-            if (worse > 0 || (worse == 0 && chance.below(2) == 0)) {
-                worst = at;
-            }
+        int worst = oneOfTheWorst();
+        if (child.makespan() <= spans[worst] && there.add(child.mark())) {
+            there.remove(population[worst].mark());
+            put(worst, child);
         }
-        if (child.makespan() <= population.get(worst).makespan()) {
-            population.set(worst, child);
+    }
+
+    private void put(int at, Found found) {
+        population[at] = found;
+        spans[at] = found.makespan();
+    }
+
+    private int oneOfTheWorst() {
+        int longest = 0;
+        int alike = 0;
+        for (int span : spans) {
+            if (span > longest) {
+                longest = span;
+                alike = 0;
+            }
+            alike += span == longest ? 1 : 0;
         }
+        int skipped = chance.below(alike);
+        int at = 0;
+        while (spans[at] != longest || skipped-- > 0) {
+            at++;
+        }
+        return at;
     }
 }

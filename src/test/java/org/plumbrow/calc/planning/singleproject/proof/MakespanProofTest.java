@@ -26,7 +26,7 @@ class MakespanProofTest {
 
         assertThat(some).hasSize(5).allSatisfy(known -> {
             Timetable rough = ListEvolution.best(known.project(), 100, 1);
-            ProvenTimetable proven = MakespanProof.run(known.project(), rough, 30, 1);
+            ProvenTimetable proven = MakespanProof.run(known.project(), rough, 30, 1, System::nanoTime);
             assertThat(TimetableCheck.faults(known.project(), proven.best())).isEmpty();
             assertThat(proven.isOptimal()).isTrue();
             assertThat(proven.lower()).isEqualTo(known.upper());
@@ -39,7 +39,7 @@ class MakespanProofTest {
 
         assertThat(hard).hasSize(2).allSatisfy(known -> {
             Timetable rough = ListEvolution.best(known.project(), 2_000, 1);
-            ProvenTimetable proven = MakespanProof.run(known.project(), rough, 2, 1);
+            ProvenTimetable proven = MakespanProof.run(known.project(), rough, 2, 1, System::nanoTime);
             assertThat(TimetableCheck.faults(known.project(), proven.best())).isEmpty();
             assertThat(proven.best().makespan()).isBetween(known.lower(), rough.makespan());
             assertThat(proven.lower()).isBetween(known.project().criticalPath(), known.upper());
@@ -51,7 +51,7 @@ class MakespanProofTest {
         SingleProject.Step step = new SingleProject.Step(2, List.of(1), List.of());
         SingleProject project = new SingleProject(List.of(2), List.of(step, step, step));
 
-        ProvenTimetable proven = MakespanProof.run(project, new Timetable(List.of(0, 2, 4), 6), 5, 1);
+        ProvenTimetable proven = MakespanProof.run(project, new Timetable(List.of(0, 2, 4), 6), 5, 1, System::nanoTime);
 
         assertThat(proven.best().makespan()).isEqualTo(4);
         assertThat(proven.isOptimal()).isTrue();
