@@ -30,6 +30,7 @@
             "calc :: forecast",
             "calc :: planning",
             "calc :: relax",
+            "calc :: replan",
             "calc :: search",
             "calc :: planning-engine"
         })

@@ -21,7 +21,7 @@ import org.plumbrow.calc.planning.engine.Effort;
 import org.plumbrow.calc.planning.engine.Planned;
 import org.plumbrow.calc.planning.engine.Planner;
 import org.plumbrow.calc.planning.engine.Watch;
-import org.plumbrow.calc.planning.search.PlanSearch;
+import org.plumbrow.calc.planning.replan.LeastChange;
 import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.JobActivities;
 
@@ -66,11 +66,7 @@ public record ComputedPlan(
     /** As {@link #of}, with what people know kept as far as it can be: at once, without a search. */
     static ComputedPlan keeping(BranchProblem branch, Published published) {
         PlanningProblem problem = branch.toCore();
-        return held(
-                branch,
-                problem,
-                PlanSearch.plan(problem, Optional.of(published), PlanSearch.Effort.NO_SEARCH, () -> false),
-                Optional.empty());
+        return held(branch, problem, LeastChange.plan(problem, published), Optional.empty());
     }
 
     /** What a page computes: {@link #keeping} what is published, or {@link #of} before the first plan. */

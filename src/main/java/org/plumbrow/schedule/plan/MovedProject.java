@@ -10,8 +10,14 @@ import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.project.ProjectFacts;
 
-/** A project with dates that differ between two plans. @param dates how many @param last the latest of them, was → is */
-public record MovedProject(String project, String href, int dates, String last) {
+/**
+ * A project with dates that differ between two plans.
+ *
+ * @param dates how many
+ * @param last the latest of them, was → is
+ * @param why what binds the first of them in the later plan; the others follow from it or from their own crew's work
+ */
+public record MovedProject(String project, String href, int dates, String last, String why) {
 
     /** By number of dates, most first. */
     public static List<MovedProject> in(PlanChanges changes, Map<UUID, ProjectFacts> facts) {
@@ -26,7 +32,11 @@ public record MovedProject(String project, String href, int dates, String last) 
                         .filter(row -> row.projectId().equals(id))
                         .count();
                 moved.add(new MovedProject(
-                        project.name(), "/projects/" + id + "/schedule", moves.size() + (int) gone, last(moves, gone)));
+                        project.name(),
+                        "/projects/" + id + "/schedule",
+                        moves.size() + (int) gone,
+                        last(moves, gone),
+                        why(moves)));
             }
         }
         moved.sort(Comparator.comparingInt(MovedProject::dates).reversed().thenComparing(MovedProject::project));
@@ -48,6 +58,14 @@ public record MovedProject(String project, String href, int dates, String last) 
                                                 + day(move.now().finish()))
                                         .orElse(day(move.now().finish()))))
                 .orElse(gone > 0 ? "no longer in the plan" : "");
+    }
+
+    private static String why(List<PlanChanges.Move> moves) {
+        return moves.stream()
+                .min(Comparator.comparing(move -> move.now().start()))
+                .map(move -> move.now().title() + ": "
+                        + (move.isOtherDays() ? move.now().boundSentence() : "Another crew does it on the same days."))
+                .orElse("");
     }
 
     private static String day(HalfDay halfDay) {

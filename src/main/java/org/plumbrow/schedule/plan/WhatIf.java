@@ -29,6 +29,7 @@ public class WhatIf {
      * What a settled start would do.
      *
      * @param changes against the same plan without it
+     * @param standing open dates that stay where they are
      * @param placed where the activity would stand; empty if nowhere
      * @param before what the plan without it does to each promise, soonest promised first
      * @param after what it would do to each
@@ -36,6 +37,7 @@ public class WhatIf {
      */
     public record Outcome(
             PlanChanges changes,
+            int standing,
             Optional<PlannedRow> placed,
             List<PlannedPromise> before,
             List<PlannedPromise> after,
@@ -52,8 +54,11 @@ public class WhatIf {
         PlanChanges.Snapshot after = with.snapshot(then);
         Set<String> known = new HashSet<>();
         without.findings().forEach(finding -> known.add(finding.sentence()));
+        PlanChanges changes = PlanChanges.between(before, after, now.today());
+        int open = (int) after.rows().stream().filter(row -> !row.isDone()).count();
         return new Outcome(
-                PlanChanges.between(before, after, now.today()),
+                changes,
+                open - changes.moves().size(),
                 after.rows().stream()
                         .filter(row -> row.activityId().equals(activityId))
                         .findFirst(),

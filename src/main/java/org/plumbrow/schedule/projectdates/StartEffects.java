@@ -121,9 +121,10 @@ final class StartEffects {
         PlanChanges changes = outcome.changes();
         return changes.moves().isEmpty()
                 ? "No date moves."
-                : "%s of %s would move."
+                : "%s of %s would move; %s as they are."
                         .formatted(
                                 DatesWords.count(changes.moves().size(), "date"),
-                                DatesWords.count(changes.projects().size(), "project"));
+                                DatesWords.count(changes.projects().size(), "project"),
+                                outcome.standing() == 1 ? "1 stays" : outcome.standing() + " stay");
     }
 }

@@ -1,0 +1,145 @@
+package org.plumbrow.calc.planning.replan;
+
+import java.util.function.BooleanSupplier;
+import org.plumbrow.calc.planning.search.BranchModel;
+import org.plumbrow.calc.planning.search.Chance;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
+import org.plumbrow.calc.planning.search.Due;
+import org.plumbrow.calc.planning.search.Order;
+import org.plumbrow.calc.planning.search.Task;
+
+/**
+ * Simulated annealing (Kirkpatrick, Gelatt, Vecchi, Science 220, 1983) around a plan that people know: what does not stand
+ * is served sooner or later, given to another crew, let start before its known day, or put back. Late promises count
+ * first, then how much moves.
+ */
+final class Mending {
+
+    /** Disturbance that a half-day of lateness outweighs while searching. */
+    private static final double LATE = 1_000;
+
+    /** In units of disturbance: at first a few moved dates more are borne, at the end hardly one. */
+    private static final double START_TEMPERATURE = 20;
+
+    private static final double END_TEMPERATURE = 0.5;
+
+    /** The widest step is two to that power, in half-days. */
+    private static final int STEP_WIDTHS = 7;
+
+    private final KnownPlaces known;
+    private final BranchModel model;
+    private final Decoder decoder;
+    private final Chance chance;
+    private final Dates tried;
+    private final Dates now;
+    private final int[] movedWorks;
+    private final Order kept;
+    private Order order;
+    private Order best;
+    private double bestCost;
+
+    Mending(KnownPlaces known, Decoder decoder, Order start, long seed) {
+        this.known = known;
+        this.decoder = decoder;
+        model = known.model;
+        chance = new Chance(seed);
+        tried = decoder.emptyDates();
+        now = decoder.emptyDates();
+        movedWorks = new int[model.size()];
+        kept = known.kept();
+        order = start.copy();
+        best = start.copy();
+        decoder.decode(order, now);
+        bestCost = cost(now);
+    }
+
+    Order best() {
+        return best;
+    }
+
+    /** @param decodings how many orders to try; ends early when stopped or when everything stands */
+    void run(int decodings, BooleanSupplier stopped) {
+        double current = bestCost;
+        double temperature = START_TEMPERATURE;
+        double cooling = Math.pow(END_TEMPERATURE / START_TEMPERATURE, 1.0 / Math.max(1, decodings));
+        for (int step = 0; step < decodings && bestCost > 0; step++) {
+            if ((step & 63) == 0 && stopped.getAsBoolean()) {
+                return;
+            }
+            Order next = order.copy();
+            change(next);
+            decoder.decode(next, tried);
+            double cost = cost(tried);
+            if (cost <= current || chance.share() < Math.exp((current - cost) / temperature)) {
+                current = cost;
+                order = next;
+                now.take(tried);
+                keepIfBest(cost);
+            }
+            temperature *= cooling;
+        }
+    }
+
+    private void keepIfBest(double cost) {
+        if (cost < bestCost) {
+            bestCost = cost;
+            best = order;
+        }
+    }
+
+    private double cost(Dates dates) {
+        return dates.unplaced() * 1e9 + dates.lateness() * LATE + known.disturbance(dates);
+    }
+
+    private void change(Order next) {
+        int late = chance.below(4) == 0 ? lateProject() : -1;
+        if (late >= 0) {
+            int by = step();
+            for (int number : model.projects[late]) {
+                next.key()[number] += by;
+            }
+            return;
+        }
+        int number = draw();
+        switch (chance.below(6)) {
+            case 0 -> next.crew()[number] = next.crew()[number] == Order.ANY ? kept.crew()[number] : Order.ANY;
+            case 1 -> next.notBefore()[number] = next.notBefore()[number] == 0 ? kept.notBefore()[number] : 0;
+            case 2 -> putBack(next, number);
+            default -> next.key()[number] += step();
+        }
+    }
+
+    private void putBack(Order next, int number) {
+        next.key()[number] = kept.key()[number];
+        next.crew()[number] = kept.crew()[number];
+        next.notBefore()[number] = kept.notBefore()[number];
+    }
+
+    /** A work of a crew, most often one that does not stand. */
+    private int draw() {
+        int moved = 0;
+        for (int number = 0; number < model.size(); number++) {
+            if (model.tasks[number].kind == Task.Kind.CREW && !known.stands(number, now)) {
+                movedWorks[moved++] = number;
+            }
+        }
+        return moved == 0 || chance.below(8) == 0 ? chance.below(model.size()) : movedWorks[chance.below(moved)];
+    }
+
+    private int lateProject() {
+        for (int tries = 0; tries < 8 && model.dues.length > 0; tries++) {
+            Due due = model.dues[chance.below(model.dues.length)];
+            if (due.project >= 0 && decoder.late(due, now) > 0) {
+                return due.project;
+            }
+        }
+        return -1;
+    }
+
+    private int step() {
+        int width = 1 << (1 + chance.below(STEP_WIDTHS));
+        int moved = chance.below(2 * width + 1) - width;
+        return moved == 0 ? 1 : moved;
+    }
+}
