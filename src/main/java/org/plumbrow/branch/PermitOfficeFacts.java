@@ -1,8 +1,13 @@
 package org.plumbrow.branch;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.plumbrow.calc.duration.DurationTables;
+import org.plumbrow.calc.duration.Spread;
+import org.plumbrow.calc.duration.WaitTime;
 
 /**
  * The office with the right to say no.
@@ -32,5 +37,27 @@ public record PermitOfficeFacts(
         public String words() {
             return name().replace('_', ' ');
         }
+    }
+
+    /** The rows of the branch's table of waits in which this office has days of its own. */
+    public List<WaitTime> waits(DurationTables usual) {
+        List<WaitTime> own = new ArrayList<>();
+        permit.ifPresent(days -> {
+            own.add(own(usual.wait("permit-counter"), days));
+            own.add(own(usual.wait("permit-review"), days));
+        });
+        inspection.ifPresent(days -> own.add(own(usual.wait("inspection"), days)));
+        return own;
+    }
+
+    private WaitTime own(WaitTime usual, Days days) {
+        return new WaitTime(
+                usual.code(),
+                usual.words() + ", " + name,
+                WaitTime.DayKind.WORKING,
+                new Spread(days.least(), days.usual(), days.most()),
+                days.mean(),
+                WaitTime.Shape.PERT,
+                "this permit office's own days");
     }
 }

@@ -2,19 +2,25 @@ package org.plumbrow.permit;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.branch.UtilityFacts;
+import org.plumbrow.branch.PlanningSettings;
 import org.plumbrow.calc.calendar.WorkingCalendar;
+import org.plumbrow.calc.duration.DurationTables;
 import org.plumbrow.calc.duration.WaitTime;
 import org.plumbrow.calc.leadtime.LeadTimeLearning;
 import org.plumbrow.calc.leadtime.LearnedLeadTime;
+import org.plumbrow.project.ProjectFacts;
 
 /** How long each office, utility and supplier of a branch takes, from what it answered. Pure. */
 final class LeadTimes {
@@ -30,33 +36,54 @@ final class LeadTimes {
     }
 
     /** A learned one, with a name for people. */
-    record Named(String who, LearnedLeadTime time) {}
+    record Named(String who, LearnedLeadTime time) {
 
-    private final Map<String, WaitTime> table = new HashMap<>();
+        WaitTime row() {
+            WaitTime row = time.row();
+            return new WaitTime(
+                    row.code(),
+                    time.table().words().endsWith(", " + who) ? row.words() : row.words() + ", " + who,
+                    row.dayKind(),
+                    row.days(),
+                    row.meanDays(),
+                    row.shape(),
+                    row.source());
+        }
+    }
+
+    private final DurationTables table;
+    private final Map<UUID, DurationTables> offices = new HashMap<>();
     private final Map<UUID, WorkingCalendar> utilities = new HashMap<>();
     private final WorkingCalendar branch;
     private final Map<Of, Named> learned = new LinkedHashMap<>();
 
-    LeadTimes(List<WaitTime> waits, WorkingCalendar branch, List<UtilityFacts> utilities, List<Awaited> came) {
-        waits.forEach(wait -> table.put(wait.code(), wait));
-        utilities.forEach(utility -> this.utilities.put(utility.id(), utility.calendar()));
-        this.branch = branch;
+    LeadTimes(PlanningSettings settings, List<Awaited> came) {
+        table = settings.durations();
+        settings.permitOffices().forEach(office -> offices.put(office.id(), table.with(office.waits(table))));
+        settings.utilities().forEach(utility -> utilities.put(utility.id(), utility.calendar()));
+        branch = settings.branch().calendar();
         Map<Of, List<Double>> days = new LinkedHashMap<>();
-        Map<Of, String> names = new HashMap<>();
+        Map<Of, Awaited> first = new HashMap<>();
         for (Awaited one : came) {
-            if (one.sentOn() != null && one.receivedOn() != null && table.containsKey(one.waitCode())) {
-                days.computeIfAbsent(Of.of(one), key -> new java.util.ArrayList<>())
+            if (one.sentOn() != null && one.receivedOn() != null) {
+                days.computeIfAbsent(Of.of(one), key -> new ArrayList<>())
                         .add(taken(one, one.sentOn(), one.receivedOn()));
-                names.putIfAbsent(Of.of(one), one.who());
+                first.putIfAbsent(Of.of(one), one);
             }
         }
-        days.forEach((of, all) -> learned.put(
-                of, new Named(names.getOrDefault(of, ""), LeadTimeLearning.of(table.get(of.waitCode), all))));
+        first.forEach((of, one) ->
+                learned.put(of, new Named(one.who(), LeadTimeLearning.of(row(one), days.getOrDefault(of, List.of())))));
+    }
+
+    /** What is believed of whoever owes it before the first answer. */
+    private WaitTime row(Awaited one) {
+        UUID office = one.permitOfficeId();
+        return (office == null ? table : offices.getOrDefault(office, table)).wait(one.waitCode());
     }
 
     /** The day of the question does not count. */
     private double taken(Awaited one, LocalDate sent, LocalDate received) {
-        return table.get(one.waitCode()).dayKind() == WaitTime.DayKind.CALENDAR
+        return row(one).dayKind() == WaitTime.DayKind.CALENDAR
                 ? ChronoUnit.DAYS.between(sent, received)
                 : sent.equals(received) ? 0 : calendar(one).workingDaysIn(sent.plusDays(1), received);
     }
@@ -70,12 +97,22 @@ final class LeadTimes {
     }
 
     /** Of whom and what it is; without any answer the table's. */
-    Optional<LearnedLeadTime> of(Awaited one) {
-        WaitTime row = table.get(one.waitCode());
+    LearnedLeadTime of(Awaited one) {
         Named known = learned.get(Of.of(one));
-        return known != null
-                ? Optional.of(known.time())
-                : Optional.ofNullable(row).map(wait -> LeadTimeLearning.of(wait, List.of()));
+        return known == null ? LeadTimeLearning.of(row(one), List.of()) : known.time();
+    }
+
+    /** Rows of those who answer this project's questions: its utility, its permit office, and whom it has asked by name. */
+    List<WaitTime> rowsOf(ProjectFacts project, List<Awaited> asked) {
+        Set<Of> whose = asked.stream().map(Of::of).collect(Collectors.toSet());
+        Set<String> ids = Stream.of(project.site().utilityId(), project.site().permitOfficeId())
+                .filter(Objects::nonNull)
+                .map(UUID::toString)
+                .collect(Collectors.toSet());
+        return learned.entrySet().stream()
+                .filter(one -> ids.contains(one.getKey().who()) || whose.contains(one.getKey()))
+                .map(one -> one.getValue().row())
+                .toList();
     }
 
     /** @return the day so many days after it was asked for; null while it is not */
@@ -84,7 +121,7 @@ final class LeadTimes {
         if (one.sentOn() == null) {
             return null;
         }
-        return table.get(one.waitCode()).dayKind() == WaitTime.DayKind.CALENDAR
+        return row(one).dayKind() == WaitTime.DayKind.CALENDAR
                 ? one.sentOn().plusDays(days)
                 : calendar(one).after(one.sentOn(), days);
     }

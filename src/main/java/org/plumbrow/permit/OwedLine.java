@@ -16,7 +16,7 @@ record OwedLine(
         Awaited awaited,
         String number,
         String project,
-        @Nullable LearnedLeadTime time,
+        LearnedLeadTime time,
         @Nullable LocalDate even,
         @Nullable LocalDate eighty,
         LocalDate today) {

@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.BranchSettings;
-import org.plumbrow.branch.Kept;
-import org.plumbrow.branch.RateTables;
 import org.plumbrow.calc.leadtime.LearnedLeadTime;
 import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectTitle;
@@ -27,7 +24,6 @@ class OwedReading {
     private final AwaitedRows rows;
     private final AwaitedBook book;
     private final BranchSettings settings;
-    private final RateTables tables;
     private final Projects projects;
     private final ProjectTitles titles;
     private final ProjectAccess projectAccess;
@@ -37,7 +33,6 @@ class OwedReading {
             AwaitedRows rows,
             AwaitedBook book,
             BranchSettings settings,
-            RateTables tables,
             Projects projects,
             ProjectTitles titles,
             ProjectAccess projectAccess,
@@ -45,7 +40,6 @@ class OwedReading {
         this.rows = rows;
         this.book = book;
         this.settings = settings;
-        this.tables = tables;
         this.projects = projects;
         this.titles = titles;
         this.projectAccess = projectAccess;
@@ -94,22 +88,18 @@ class OwedReading {
     }
 
     private LeadTimes times(UUID branchId) {
-        return new LeadTimes(
-                tables.waits(branchId).stream().map(Kept::row).toList(),
-                settings.facts(branchId).calendar(),
-                settings.utilities(branchId),
-                rows.came(branchId));
+        return new LeadTimes(settings.forPlanning(branchId), rows.came(branchId));
     }
 
     private OwedLine line(Awaited one, String number, String name, LeadTimes times, UUID branchId) {
-        @Nullable LearnedLeadTime time = times.of(one).orElse(null);
+        LearnedLeadTime time = times.of(one);
         return new OwedLine(
                 one,
                 number,
                 name,
                 time,
-                time == null ? null : times.after(one, time.evenDays()),
-                time == null ? null : times.after(one, time.eightyDays()),
+                times.after(one, time.evenDays()),
+                times.after(one, time.eightyDays()),
                 book.today(branchId));
     }
 }

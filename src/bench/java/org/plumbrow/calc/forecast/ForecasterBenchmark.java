@@ -54,7 +54,7 @@ public class ForecasterBenchmark {
             } else if (activity.work() instanceof Work.ByCrew work) {
                 double days =
                         work.halfDaysByCrew().values().stream().findFirst().orElse(2) / 2.0;
-                uncertain.put(activity.id(), new Uncertainty.OfWork(new Spread(0.8 * days, days, 1.4 * days)));
+                uncertain.put(activity.id(), new Uncertainty.Measured(new Spread(0.8 * days, days, 1.4 * days)));
             }
         }
         List<Target> targets = problem.promises().stream()

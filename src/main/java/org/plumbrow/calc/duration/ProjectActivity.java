@@ -77,6 +77,12 @@ public record ProjectActivity(
         return parts.get(0) instanceof WorkPart.Awaited awaited ? awaited.time().dayKind() : WaitTime.DayKind.WORKING;
     }
 
+    /** Whether it is a wait whose days are the 10, 50 and 90 of 100 of what was measured, and no least, usual and most. */
+    public boolean isMeasuredWait() {
+        return parts.get(0) instanceof WorkPart.Awaited awaited
+                && awaited.time().shape() == WaitTime.Shape.LOG_NORMAL;
+    }
+
     /** Equipment kinds that its rows name, and the largest number of each. */
     public Map<EquipmentKind, Integer> equipment() {
         Map<EquipmentKind, Integer> all = new EnumMap<>(EquipmentKind.class);

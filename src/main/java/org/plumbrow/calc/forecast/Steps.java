@@ -135,7 +135,7 @@ final class Steps {
                         alike -> Draw.amounts(
                                 halfDays -> uncertain.share(halfDays / 2 / shrunk),
                                 1,
-                                most(20 * days.high() * shrunk))),
+                                most(2 * uncertain.most() * shrunk))),
                 key);
     }
 
@@ -152,7 +152,7 @@ final class Steps {
     }
 
     private static short[] waits(Uncertainty uncertain, int gone) {
-        int most = most(uncertain.days().high());
+        int most = most(uncertain.most());
         if (gone < 0) {
             return Draw.amounts(uncertain::share, 0, most);
         }

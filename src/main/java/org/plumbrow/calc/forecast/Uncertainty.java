@@ -9,17 +9,27 @@ public sealed interface Uncertainty {
 
     Spread days();
 
+    /** More days than this are not played. */
+    double most();
+
     /** Share of the cases that take at most so many days, 0 to 1. */
     double share(double atMostDays);
 
     /**
-     * Work: low, typical and high are its 10, 50 and 90 of 100 points, with a log-normal half on either side of the
+     * Work, or a wait that was measured: low, typical and high are its 10, 50 and 90 of 100 points, with a log-normal half on either side of the
      * middle (two log-normal distributions with one median). Without a low above 0 the lower half is a straight line.
      */
-    record OfWork(Spread days) implements Uncertainty {
+    record Measured(Spread days) implements Uncertainty {
 
         /** z below which 90 of 100 lie. */
         private static final double TENTH = 1.2815515655446004;
+
+        private static final double TIMES_HIGH = 20;
+
+        @Override
+        public double most() {
+            return TIMES_HIGH * days.high();
+        }
 
         @Override
         public double share(double atMostDays) {
@@ -44,6 +54,11 @@ public sealed interface Uncertainty {
      * Operations Research 7(5), 1959, with the weight 4 of its mean.
      */
     record OfWait(Spread days) implements Uncertainty {
+
+        @Override
+        public double most() {
+            return days.high();
+        }
 
         @Override
         public double share(double atMostDays) {

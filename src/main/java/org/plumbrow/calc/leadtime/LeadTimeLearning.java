@@ -56,6 +56,7 @@ public final class LeadTimeLearning {
                 learned.at(-Z90),
                 learned.at(0),
                 learned.at(Z80),
+                learned.at(Z90),
                 days.size(),
                 days.stream().mapToDouble(Double::doubleValue).min().orElse(0),
                 days.stream().mapToDouble(Double::doubleValue).max().orElse(0));

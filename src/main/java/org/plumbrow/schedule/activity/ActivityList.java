@@ -17,6 +17,7 @@ import org.plumbrow.calc.duration.ProjectActivities;
 import org.plumbrow.calc.duration.ProjectActivity;
 import org.plumbrow.design.DrawnQuantities;
 import org.plumbrow.design.draft.Designs;
+import org.plumbrow.permit.LearnedWaits;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectStages;
 import org.plumbrow.project.Stage;
@@ -36,12 +37,14 @@ public class ActivityList {
     private final ProjectStages stages;
     private final Designs designs;
     private final FinishedWork finished;
+    private final LearnedWaits waits;
 
-    ActivityList(ActivityRows rows, ProjectStages stages, Designs designs, FinishedWork finished) {
+    ActivityList(ActivityRows rows, ProjectStages stages, Designs designs, FinishedWork finished, LearnedWaits waits) {
         this.rows = rows;
         this.stages = stages;
         this.designs = designs;
         this.finished = finished;
+        this.waits = waits;
     }
 
     /** Derives the activities anew, stores what has changed, and takes the stages reached for done. */
@@ -49,9 +52,10 @@ public class ActivityList {
     public List<JobActivities> refresh(List<ProjectFacts> projects, PlanningSettings settings) {
         Map<UUID, List<ActivityRow>> stored = byProject(projects);
         Map<UUID, DrawnQuantities> drawn = drawn(projects);
-        LearnedRates.Tables tables = finished.learned(settings).over(settings);
+        Learned learned = learned(settings);
         for (ProjectFacts project : projects) {
-            List<ProjectActivity> derived = derive(project, drawn, tables.all());
+            List<ProjectActivity> derived =
+                    derive(project, drawn, learned.paces().all(), learned);
             List<ActivityRow> known = stored.getOrDefault(project.id(), List.of());
             if (!isSame(derived, known)) {
                 rows.write(project.branchId(), project.id(), derived);
@@ -70,10 +74,10 @@ public class ActivityList {
     private List<JobActivities> read(
             List<ProjectFacts> projects, Map<UUID, DrawnQuantities> drawn, PlanningSettings settings) {
         Map<UUID, List<ActivityRow>> stored = byProject(projects);
-        LearnedRates.Tables tables = finished.learned(settings).over(settings);
+        Learned learned = learned(settings);
         return projects.stream()
                 .map(project -> new JobActivities(
-                        project, items(project, drawn, tables, stored.getOrDefault(project.id(), List.of()))))
+                        project, items(project, drawn, learned, stored.getOrDefault(project.id(), List.of()))))
                 .toList();
     }
 
@@ -83,19 +87,26 @@ public class ActivityList {
         Map<UUID, DrawnQuantities> drawn =
                 drawn(Stream.concat(projects.stream(), Stream.of(thought)).toList());
         List<JobActivities> jobs = new ArrayList<>(read(projects, drawn, settings));
-        LearnedRates.Tables tables = finished.learned(settings).over(settings);
+        Learned learned = learned(settings);
         List<ActivityRow> unstored = new ArrayList<>();
-        for (ProjectActivity derived : derive(thought, drawn, tables.all())) {
+        for (ProjectActivity derived : derive(thought, drawn, learned.paces().all(), learned)) {
             UUID id = UUID.nameUUIDFromBytes((thought.id() + derived.key()).getBytes(StandardCharsets.UTF_8));
             unstored.add(ActivityRows.unstored(id, thought.id(), derived, unstored.size()));
         }
-        jobs.add(new JobActivities(thought, items(thought, drawn, tables, unstored)));
+        jobs.add(new JobActivities(thought, items(thought, drawn, learned, unstored)));
         return jobs;
     }
 
     @Transactional(readOnly = true)
     public List<ActivityRow> rows(Collection<UUID> ids) {
         return rows.byIds(ids);
+    }
+
+    /** What finished work and answered waits have taught. */
+    private record Learned(LearnedRates.Tables paces, LearnedWaits.OfBranch waits) {}
+
+    private Learned learned(PlanningSettings settings) {
+        return new Learned(finished.learned(settings).over(settings), waits.of(settings));
     }
 
     private Map<UUID, List<ActivityRow>> byProject(List<ProjectFacts> projects) {
@@ -109,24 +120,22 @@ public class ActivityList {
     }
 
     private static List<ProjectActivity> derive(
-            ProjectFacts project, Map<UUID, DrawnQuantities> drawn, PlanningSettings settings) {
+            ProjectFacts project, Map<UUID, DrawnQuantities> drawn, PlanningSettings settings, Learned learned) {
         return JobWork.of(project, drawn.get(project.id()))
-                .map(work -> ProjectActivities.of(work, BranchTables.of(project, settings)))
+                .map(work -> ProjectActivities.of(work, BranchTables.of(project, settings, learned.waits())))
                 .orElse(List.of());
     }
 
     private static List<JobActivities.Item> items(
-            ProjectFacts project,
-            Map<UUID, DrawnQuantities> drawn,
-            LearnedRates.Tables tables,
-            List<ActivityRow> rows) {
+            ProjectFacts project, Map<UUID, DrawnQuantities> drawn, Learned learned, List<ActivityRow> rows) {
         Map<String, ActivityRow> byKey = rows.stream().collect(Collectors.toMap(ActivityRow::key, row -> row));
         Map<String, Map<UUID, ProjectActivity>> byCrew = new HashMap<>();
-        tables.byCrew()
-                .forEach((crew, own) -> derive(project, drawn, own)
+        learned.paces()
+                .byCrew()
+                .forEach((crew, own) -> derive(project, drawn, own, learned)
                         .forEach(activity -> byCrew.computeIfAbsent(activity.key(), key -> new HashMap<>())
                                 .put(crew, activity)));
-        return derive(project, drawn, tables.all()).stream()
+        return derive(project, drawn, learned.paces().all(), learned).stream()
                 .filter(activity -> byKey.containsKey(activity.key()))
                 .map(activity -> new JobActivities.Item(
                         activity, byKey.get(activity.key()), byCrew.getOrDefault(activity.key(), Map.of())))

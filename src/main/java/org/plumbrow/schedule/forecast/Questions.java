@@ -56,12 +56,15 @@ final class Questions {
     private static Uncertainty uncertainty(JobActivities.Item item, Optional<UUID> crew, Map<UUID, Integer> people) {
         ProjectActivity derived = item.derived();
         return switch (derived.kind()) {
-            case WAIT -> new Uncertainty.OfWait(derived.days());
+            case WAIT ->
+                derived.isMeasuredWait()
+                        ? new Uncertainty.Measured(derived.days())
+                        : new Uncertainty.OfWait(derived.days());
             case CREW ->
-                new Uncertainty.OfWork(work(crew.filter(people::containsKey)
+                new Uncertainty.Measured(work(crew.filter(people::containsKey)
                         .map(id -> item.derivedFor(id).daysFor(people.get(id)))
                         .orElseGet(derived::days)));
-            case DESK -> new Uncertainty.OfWork(work(derived.days()));
+            case DESK -> new Uncertainty.Measured(work(derived.days()));
         };
     }
 

@@ -105,9 +105,9 @@ class ForecasterTest {
         for (int i = 0; i < 12; i++) {
             Activity next = work("w" + i, 20);
             chain.add(i == 0 ? next : next.after(Predecessor.of("w" + (i - 1))));
-            uncertain.put("w" + i, new Uncertainty.OfWork(spread));
+            uncertain.put("w" + i, new Uncertainty.Measured(spread));
         }
-        double[] moments = momentsOfHalfDays(new Uncertainty.OfWork(spread));
+        double[] moments = momentsOfHalfDays(new Uncertainty.Measured(spread));
         double mean = 12 * moments[0] / 2;
         double deviation = Math.sqrt(12 * moments[1]) / 2;
         var said = forecast(problem(chain.toArray(Activity[]::new)), uncertain, Optional.empty(), "w11");
@@ -139,8 +139,8 @@ class ForecasterTest {
         var said = forecast(
                 problem(work("racking", 10), work("modules", 10)),
                 Map.of(
-                        "racking", new Uncertainty.OfWork(new Spread(4, 5, 40)),
-                        "modules", new Uncertainty.OfWork(new Spread(5, 5, 5))),
+                        "racking", new Uncertainty.Measured(new Spread(4, 5, 40)),
+                        "modules", new Uncertainty.Measured(new Spread(5, 5, 5))),
                 Optional.of(TODAY.plusDays(9)),
                 "modules");
         assertThat(said.evenChance()).isBetween(TODAY.plusDays(9), TODAY.plusDays(10));
@@ -240,7 +240,7 @@ class ForecasterTest {
     void theSameSeedSaysTheSameOnOneThreadAsOnFour() throws Exception {
         Activity[] chain = {work("a", 10), work("b", 6).after(Predecessor.of("a")), waiting("c", 9)};
         Map<String, Uncertainty> uncertain = Map.of(
-                "a", new Uncertainty.OfWork(new Spread(3, 5, 9)), "c", new Uncertainty.OfWait(new Spread(2, 9, 30)));
+                "a", new Uncertainty.Measured(new Spread(3, 5, 9)), "c", new Uncertainty.OfWait(new Spread(2, 9, 30)));
         PlanningProblem problem = problem(chain);
         var question = new ForecastQuestion(
                 problem,
@@ -265,7 +265,7 @@ class ForecasterTest {
         var alone = forecast(problem(waiting("c", 9)), Map.of("c", spread), Optional.of(TODAY.plusDays(9)), "c");
         var beside = forecast(
                 problem(work("a", 10), waiting("c", 9)),
-                Map.of("a", new Uncertainty.OfWork(new Spread(3, 5, 9)), "c", spread),
+                Map.of("a", new Uncertainty.Measured(new Spread(3, 5, 9)), "c", spread),
                 Optional.of(TODAY.plusDays(9)),
                 "c");
         assertThat(beside.chanceKept()).isEqualTo(alone.chanceKept());

@@ -12,7 +12,7 @@ class UncertaintyTest {
 
     @Test
     void workHasItsThreePointsWhereTheTableSaysSo() {
-        var work = new Uncertainty.OfWork(new Spread(4, 6, 10));
+        var work = new Uncertainty.Measured(new Spread(4, 6, 10));
         assertThat(work.share(4)).isCloseTo(0.10, within(1e-9));
         assertThat(work.share(6)).isCloseTo(0.50, within(1e-9));
         assertThat(work.share(10)).isCloseTo(0.90, within(1e-9));
@@ -22,14 +22,14 @@ class UncertaintyTest {
     /** With equal ratios on both sides it is the log-normal itself: mean m exp(s²/2), s = ln(high/m)/1.2816. */
     @Test
     void ofEqualRatiosItIsTheLogNormal() {
-        var work = new Uncertainty.OfWork(new Spread(5, 10, 20));
+        var work = new Uncertainty.Measured(new Spread(5, 10, 20));
         double s = Math.log(2) / 1.2815515655446004;
         assertThat(mean(work, 400)).isCloseTo(10 * Math.exp(s * s / 2), within(0.01));
     }
 
     @Test
     void workWithoutSpreadIsCertain() {
-        var work = new Uncertainty.OfWork(new Spread(3, 3, 3));
+        var work = new Uncertainty.Measured(new Spread(3, 3, 3));
         assertThat(work.share(2.99)).isZero();
         assertThat(work.share(3)).isEqualTo(1);
     }

@@ -51,6 +51,15 @@ class LeadTimeLearningTest {
         assertThat(known.shareOfTable()).isEqualTo(0.5);
         // 20 x exp(0.841621 x 0.791657) = 20 x 1.946982
         assertThat(known.eighty()).isCloseTo(38.94, within(0.05));
+        // 20 x exp(1.281552 x 0.791657) = 20 x 2.758105, and 20 / 2.758105
+        assertThat(known.row().days().high()).isCloseTo(55.16, within(0.05));
+        assertThat(known.row().days().typical()).isCloseTo(20, within(1e-9));
+        assertThat(known.row().days().low()).isCloseTo(7.25, within(0.02));
+    }
+
+    @Test
+    void withoutAnswersTheRowIsTheTables() {
+        assertThat(LeadTimeLearning.of(MEASURED, List.of()).row()).isSameAs(MEASURED);
     }
 
     /** 1,000 answers at the quantiles of a log-normal with median 30 and s = 0.4: P80 = 30 exp(0.336649) = 42.01. */

@@ -23,7 +23,7 @@ final class Chance {
 
     Chance(HourQuestion.WorkMinutes work) {
         // The shape knows no unit: minutes in place of days.
-        Uncertainty spread = new Uncertainty.OfWork(new Spread(work.low(), work.typical(), work.high()));
+        Uncertainty spread = new Uncertainty.Measured(new Spread(work.low(), work.typical(), work.high()));
         for (int minute = 0; minute <= LONGEST; minute++) {
             doneWithin[minute] = spread.share(minute);
         }
