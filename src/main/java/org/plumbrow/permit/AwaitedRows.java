@@ -54,6 +54,18 @@ class AwaitedRows {
                 .list();
     }
 
+    /** What came, the last first, behind what has not come yet. */
+    List<Awaited> all(UUID branchId) {
+        return jdbc.sql("""
+                select * from awaited where branch_id = :branch
+                 order by received_on desc nulls first, id limit :most
+                """)
+                .param("branch", branchId)
+                .param("most", MOST)
+                .query(AwaitedRows::awaited)
+                .list();
+    }
+
     /** What came, newest first: lead times are learned from the newest so many. */
     List<Awaited> came(UUID branchId) {
         return jdbc.sql("""

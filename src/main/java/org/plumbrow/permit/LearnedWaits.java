@@ -6,6 +6,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.plumbrow.branch.PlanningSettings;
 import org.plumbrow.calc.duration.WaitTime;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.project.ProjectFacts;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -38,13 +39,18 @@ public class LearnedWaits {
         }
     }
 
-    /** Two queries. */
+    /** One query; once a page. */
     public OfBranch of(PlanningSettings settings) {
-        UUID branchId = settings.branch().id();
+        return ReadOnce.of(new Taught(settings.branch().id()), () -> read(settings));
+    }
+
+    private record Taught(UUID branchId) {}
+
+    private OfBranch read(PlanningSettings settings) {
+        Map<Boolean, List<Awaited>> all =
+                rows.all(settings.branch().id()).stream().collect(Collectors.partitioningBy(Awaited::isOpen));
         return new OfBranch(
-                new LeadTimes(settings, rows.came(branchId)),
-                rows.open(branchId).stream()
-                        .map(AwaitedRows.OfProject::awaited)
-                        .collect(Collectors.groupingBy(Awaited::projectId)));
+                new LeadTimes(settings, all.get(false)),
+                all.get(true).stream().collect(Collectors.groupingBy(Awaited::projectId)));
     }
 }

@@ -11,10 +11,12 @@ import org.plumbrow.database.Ids;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.web.Visitor;
+import org.springframework.context.annotation.Lazy;
 import org.springframework.stereotype.Component;
 
 /** Taps through a day log, four minutes a tap, as far as a test wants. */
 @Component
+@Lazy // The clock of tests is not in every context.
 public class DayTaps {
 
     private final TestWorld world;
