@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.outage.ranking.Factor;
 import org.plumbrow.calc.outage.ranking.FactorKind;
@@ -22,6 +23,7 @@ import org.springframework.stereotype.Component;
 @Component
 class ReadyKnown {
 
+    private static final String STEPS = "Steps of the day from the design";
     private static final Set<FactorKind> CREW = EnumSet.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.MACHINE);
     private static final Set<FactorKind> LOADS = EnumSet.of(FactorKind.RIDE_THROUGH, FactorKind.REVERSAL);
     static final Set<FactorKind> GENERATOR =
@@ -45,8 +47,10 @@ class ReadyKnown {
 
     private final WindowFinder finder;
     private final WindowHour hour;
+    private final StepsOfDay steps;
 
-    ReadyKnown(WindowFinder finder, WindowHour hour) {
+    ReadyKnown(WindowFinder finder, WindowHour hour, StepsOfDay steps) {
+        this.steps = steps;
         this.finder = finder;
         this.hour = hour;
     }
@@ -69,6 +73,9 @@ class ReadyKnown {
                                 : window.customerTold().how()) + ".",
                 "The customer has not been told."));
         lines.add(agreed(window));
+        lines.add(stepsOfDay(
+                steps.inForce(project.id()).orElse(null),
+                steps.made(window.id()).orElse(null)));
         List<Factor> factors = hour.factors(project, window, site, asking);
         add(lines, "Crew and qualified people", factors, CREW);
         add(lines, "Hours of utility, daylight and customer", factors, TIMES);
@@ -87,6 +94,29 @@ class ReadyKnown {
 
     private static Line line(String what, boolean ready, String yes, String no) {
         return new Line(what, ready ? Light.READY : Light.NOT_YET, ready ? yes : no);
+    }
+
+    /** @param way by the revision in force; @param made from which the steps were made */
+    static Line stepsOfDay(@Nullable CutoverWay way, StepsOfDay.@Nullable Made made) {
+        if (way == null) {
+            return new Line(
+                    STEPS,
+                    Light.READY,
+                    "No revision of the design is frozen here: the steps are the general ones. Compare them with the drawing.");
+        }
+        if (made == null) {
+            return new Line(
+                    STEPS,
+                    Light.NOT_YET,
+                    "Not made yet from design revision " + way.revision() + ". " + way.sentence());
+        }
+        return made.revision().equals(way.revision())
+                ? new Line(STEPS, Light.READY, "Made from design revision " + way.revision() + ". " + way.sentence())
+                : new Line(
+                        STEPS,
+                        Light.NOT_YET,
+                        "Made from design revision " + made.revision() + "; the design has changed, revision "
+                                + way.revision() + " is in force. Look at them and make them anew. " + way.sentence());
     }
 
     private static Line agreed(OutageFacts window) {

@@ -9,6 +9,7 @@ import org.plumbrow.calc.electrical.Service;
  * The log of one window's day.
  *
  * @param outcome null while it is open
+ * @param designRevision letter of the revision that its steps were made from; null for the general ones
  */
 record DayLog(
         UUID id,
@@ -21,7 +22,8 @@ record DayLog(
         Instant openedAt,
         String openedBy,
         @Nullable Instant closedAt,
-        @Nullable Outcome outcome) {
+        @Nullable Outcome outcome,
+        @Nullable String designRevision) {
 
     /** How the day ended. */
     enum Outcome {

@@ -6,11 +6,14 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.calc.outage.OutageMinutes;
+import org.plumbrow.cutover.CutoverWay;
 import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.OutageMinutesOfProject;
 import org.plumbrow.cutover.Outages;
+import org.plumbrow.cutover.StepsOfDay;
 import org.plumbrow.database.Ids;
 import org.plumbrow.project.Journal;
 import org.plumbrow.project.JournalEvent;
@@ -32,6 +35,7 @@ public class DayLogBook {
     private final LogPen pen;
     private final Journal journal;
     private final Clock clock;
+    private final StepsOfDay steps;
 
     DayLogBook(
             LogDoor door,
@@ -41,7 +45,9 @@ public class DayLogBook {
             LogRows rows,
             LogPen pen,
             Journal journal,
-            Clock clock) {
+            Clock clock,
+            StepsOfDay steps) {
+        this.steps = steps;
         this.door = door;
         this.access = access;
         this.outages = outages;
@@ -69,12 +75,36 @@ public class DayLogBook {
         if (personInCharge.isBlank() || personInCharge.strip().length() > 120) {
             return Optional.of(new Refusal("personInCharge", "Write the name of the person in charge."));
         }
-        begin(project, window.get(), service, personInCharge.strip(), now);
+        CutoverWay way = steps.inForce(projectId).orElse(null);
+        Optional<Refusal> other = againstService(way, service);
+        if (other.isPresent()) {
+            return other;
+        }
+        begin(project, way, window.get(), service, personInCharge.strip(), now);
         return Optional.empty();
     }
 
-    private void begin(ProjectFacts project, OutageFacts window, Service service, String personInCharge, Instant now) {
-        boolean generator = project.site().generator();
+    /** What is drawn and what stands there must be one before anybody begins. */
+    private static Optional<Refusal> againstService(@Nullable CutoverWay way, Service service) {
+        return Optional.ofNullable(way)
+                .filter(known ->
+                        known.drawnService().isPresent() && known.drawnService().get() != service)
+                .map(known -> new Refusal(
+                        "service",
+                        "Design revision " + known.revision() + " says "
+                                + known.drawnService().get().words()
+                                + ". If the site is otherwise, do not begin: have the design put right first."));
+    }
+
+    private void begin(
+            ProjectFacts project,
+            @Nullable CutoverWay way,
+            OutageFacts window,
+            Service service,
+            String personInCharge,
+            Instant now) {
+        boolean generator =
+                project.site().generator() || way != null && !way.transfer().isEmpty();
         OutageMinutes planned = minutes.of(project, service.isThreePhase());
         DayLog log = new DayLog(
                 Ids.next(),
@@ -87,9 +117,13 @@ public class DayLogBook {
                 now,
                 access.actor().name(),
                 null,
-                null);
+                null,
+                way == null ? null : way.revision());
         // Two people open it at once: one log, and the second of them simply sees it.
-        if (rows.open(log, Procedure.of(generator, planned))) {
+        if (rows.open(log, Procedure.of(way, generator, planned))) {
+            if (way != null) {
+                steps.make(window, way, access.actor().name(), now);
+            }
             journal(log, "daylog.opened", "Day log opened.", now);
         }
     }

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.Outages;
+import org.plumbrow.cutover.StepsOfDay;
 import org.plumbrow.cutover.daylog.DayLogSheet.About;
 import org.plumbrow.cutover.daylog.DayLogSheet.Stand;
 import org.plumbrow.project.ProjectFacts;
@@ -26,8 +27,10 @@ class DayLogReading {
     private final LogRows rows;
     private final LogPen pen;
     private final Clock clock;
+    private final StepsOfDay steps;
 
-    DayLogReading(LogDoor door, Outages outages, LogRows rows, LogPen pen, Clock clock) {
+    DayLogReading(LogDoor door, Outages outages, LogRows rows, LogPen pen, Clock clock, StepsOfDay steps) {
+        this.steps = steps;
         this.door = door;
         this.outages = outages;
         this.rows = rows;
@@ -103,6 +106,7 @@ class DayLogReading {
                 door.reaches(project) ? "/projects/" + project.id() + "/outage" : "/cutovers",
                 rows.ofProject(project.id()).stream()
                         .filter(other -> log == null || !other.windowId().equals(log.windowId()))
-                        .toList());
+                        .toList(),
+                steps.inForce(project.id()).orElse(null));
     }
 }

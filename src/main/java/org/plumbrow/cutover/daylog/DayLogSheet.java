@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.cutover.CutoverWay;
 import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.project.ProjectFacts;
 
@@ -38,6 +39,7 @@ record DayLogSheet(
      * @param later whether it is written up on a later day, so that every time has to be typed
      * @param leave address of the page that one came from
      * @param others the logs of other days here, newest first
+     * @param way by the design revision in force; null while none is frozen
      */
     record About(
             ProjectFacts project,
@@ -45,7 +47,8 @@ record DayLogSheet(
             @Nullable DayLog log,
             boolean later,
             String leave,
-            List<PastLog> others) {}
+            List<PastLog> others,
+            @Nullable CutoverWay way) {}
 
     /** How far the day is. */
     enum Stand {

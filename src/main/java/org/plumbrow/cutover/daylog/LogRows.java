@@ -34,8 +34,8 @@ class LogRows {
     boolean open(DayLog log, List<LogStep> steps) {
         int opened = jdbc.sql("""
                 insert into day_log (id, version, branch_id, project_id, window_id, service, generator, person_in_charge,
-                                     opened_at, opened_by)
-                values (:id, 0, :branch, :project, :window, :service, :generator, :person, :at, :by)
+                                     opened_at, opened_by, design_revision)
+                values (:id, 0, :branch, :project, :window, :service, :generator, :person, :at, :by, :revision)
                 on conflict (window_id) do nothing
                 """)
                 .param("id", log.id())
@@ -47,6 +47,7 @@ class LogRows {
                 .param("person", log.personInCharge())
                 .param("at", Timestamp.from(log.openedAt()))
                 .param("by", log.openedBy())
+                .param("revision", log.designRevision(), Types.VARCHAR)
                 .update();
         if (opened == 1) {
             steps.forEach(step -> addStep(log, step));
@@ -56,8 +57,8 @@ class LogRows {
 
     private void addStep(DayLog log, LogStep step) {
         jdbc.sql("""
-                insert into day_log_step (day_log_id, code, branch_id, position, hold, words, what, who, typical_minutes, why_not)
-                values (:log, :code, :branch, :position, :hold, :words, :what, :who, :minutes, :whyNot)
+                insert into day_log_step (day_log_id, code, branch_id, position, hold, words, what, who, typical_minutes, why_not, named)
+                values (:log, :code, :branch, :position, :hold, :words, :what, :who, :minutes, :whyNot, :named)
                 """)
                 .param("log", log.id())
                 .param("code", step.code())
@@ -69,6 +70,7 @@ class LogRows {
                 .param("who", step.who())
                 .param("minutes", step.typicalMinutes())
                 .param("whyNot", step.whyNot(), Types.VARCHAR)
+                .param("named", step.named(), Types.VARCHAR)
                 .update();
     }
 
@@ -212,7 +214,8 @@ class LogRows {
                 row.getTimestamp("opened_at").toInstant(),
                 row.getString("opened_by"),
                 closed == null ? null : closed.toInstant(),
-                outcome(outcome));
+                outcome(outcome),
+                row.getString("design_revision"));
     }
 
     static LogStep step(ResultSet row, int number) throws SQLException {
@@ -224,7 +227,8 @@ class LogRows {
                 row.getString("what"),
                 row.getString("who"),
                 row.getInt("typical_minutes"),
-                row.getString("why_not"));
+                row.getString("why_not"),
+                row.getString("named"));
     }
 
     static LogEntry entry(ResultSet row, int number) throws SQLException {

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * @param code "1" to "14", "H1" to "H5"
  * @param who who acts
  * @param whyNot why it does not apply to this job; null when it does
+ * @param named who has to be named before it is done; null for nobody but whoever writes
  */
 record LogStep(
         String code,
@@ -17,7 +18,8 @@ record LogStep(
         String what,
         String who,
         int typicalMinutes,
-        @Nullable String whyNot) {
+        @Nullable String whyNot,
+        @Nullable String named) {
 
     public boolean applies() {
         return whyNot == null;

@@ -59,7 +59,7 @@ public class LogSteps {
     /** Stores what was read, whatever else is missing. */
     Said read(UUID projectId, Work work) {
         return pen.write(projectId, work.entryId(), writing -> {
-            List<Refusal> refusals = against(writing, work);
+            List<Refusal> refusals = against(writing, work, false);
             return refusals.isEmpty() ? stored(writing, work) : Said.refused(refusals);
         });
     }
@@ -70,7 +70,7 @@ public class LogSteps {
     }
 
     private static Said done(Writing writing, Work work) {
-        List<Refusal> refusals = against(writing, work);
+        List<Refusal> refusals = against(writing, work, true);
         if (!refusals.isEmpty()) {
             return Said.refused(refusals);
         }
@@ -104,9 +104,13 @@ public class LogSteps {
         return step.title().toLowerCase(java.util.Locale.ROOT) + " (" + step.words() + ")";
     }
 
-    private static List<Refusal> against(Writing writing, Work work) {
+    private static List<Refusal> against(Writing writing, Work work, boolean finished) {
         List<Refusal> refusals = mayBeWritten(writing, work.step());
         refusals.addAll(new StepReadings(writing, work).notValues());
+        String named = writing.state().step(work.step()).named();
+        if (finished && named != null && work.who().strip().length() < 2) {
+            refusals.add(new Refusal("who", "Write the name: " + named + "."));
+        }
         if (work.who().strip().length() > MOST_NAME) {
             refusals.add(new Refusal("who", NAME_TOO_LONG));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.outage.OutageMinutes;
+import org.plumbrow.cutover.CutoverWay;
 import org.plumbrow.cutover.daylog.ProcedureTable.Line;
 
 /**
@@ -21,10 +22,17 @@ final class Procedure {
 
     private Procedure() {}
 
+    /** The general one, of a job whose design is not frozen here. */
     static List<LogStep> of(boolean generator, OutageMinutes minutes) {
+        return of(null, generator, minutes);
+    }
+
+    /** @param way by the design revision in force; null for the general procedure */
+    static List<LogStep> of(@Nullable CutoverWay way, boolean generator, OutageMinutes minutes) {
         List<LogStep> steps = new ArrayList<>();
         for (Line line : ProcedureTable.LINES) {
-            steps.add(step(line, steps.size() + 1, generator, minutes));
+            LogStep general = step(line, steps.size() + 1, generator, minutes);
+            steps.add(way == null ? general : new FittedSteps(way).fitted(general));
         }
         return List.copyOf(steps);
     }
@@ -33,7 +41,15 @@ final class Procedure {
         String what = generator && !line.withGenerator().isEmpty() ? line.withGenerator() : line.what();
         int typical = line.minutes() > 0 || line.isHold() ? line.minutes() : typical(line.code(), minutes);
         return new LogStep(
-                line.code(), position, line.isHold(), line.words(), what, line.who(), typical, whyNot(line, generator));
+                line.code(),
+                position,
+                line.isHold(),
+                line.words(),
+                what,
+                line.who(),
+                typical,
+                whyNot(line, generator),
+                null);
     }
 
     private static @Nullable String whyNot(Line line, boolean generator) {
