@@ -46,13 +46,15 @@ import org.plumbrow.schedule.activity.Recorded;
  *
  * @param today the first half-day on which anything can begin
  * @param jobs all projects in the plan, by number
+ * @param workDays on which crews and desks work; offices count the branch's own days, whatever its crews do
  */
 public record BranchProblem(
         PlanningSettings settings,
         HalfDay today,
         List<JobActivities> jobs,
         List<PlanCrew> crews,
-        List<PlanEquipment> equipment) {
+        List<PlanEquipment> equipment,
+        WorkingCalendar workDays) {
 
     /** A plan does not look further ahead; the longest wait of the shipped table is 500 calendar days. */
     private static final int YEARS_AHEAD = 4;
@@ -61,6 +63,16 @@ public record BranchProblem(
         jobs = List.copyOf(jobs);
         crews = List.copyOf(crews);
         equipment = List.copyOf(equipment);
+    }
+
+    /** On the branch's own days. */
+    BranchProblem(
+            PlanningSettings settings,
+            HalfDay today,
+            List<JobActivities> jobs,
+            List<PlanCrew> crews,
+            List<PlanEquipment> equipment) {
+        this(settings, today, jobs, crews, equipment, settings.branch().calendar());
     }
 
     /** The half-day that goes on at that moment, or the next one: after work it is tomorrow's morning. */
@@ -91,7 +103,8 @@ public record BranchProblem(
                                         .toList()))
                         .toList(),
                 crews,
-                equipment);
+                equipment,
+                workDays);
     }
 
     /** The same branch without a project. */
@@ -103,12 +116,13 @@ public record BranchProblem(
                         .filter(job -> !job.project().id().equals(projectId))
                         .toList(),
                 crews,
-                equipment);
+                equipment,
+                workDays);
     }
 
     public PlanningProblem toCore() {
         return new PlanningProblem(
-                calendar(),
+                workDays,
                 today,
                 today.date().plusYears(YEARS_AHEAD),
                 jobs.stream()

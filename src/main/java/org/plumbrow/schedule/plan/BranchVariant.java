@@ -1,15 +1,26 @@
 package org.plumbrow.schedule.plan;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Period;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import org.plumbrow.calc.calendar.ClosedDay;
 import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.calendar.WorkingCalendar;
 import org.plumbrow.calc.planning.Absence;
 import org.plumbrow.schedule.activity.JobActivities;
 
-/** A branch with one thing otherwise. Pure. */
+/** A branch with one thing otherwise; several are made one after another. Pure. */
 public final class BranchVariant {
+
+    /** Behind the last day that a plan looks at. */
+    private static final int SATURDAYS_CLOSED_FOR_YEARS = 6;
 
     private final BranchProblem branch;
 
@@ -63,6 +74,50 @@ public final class BranchVariant {
         return with(branch.jobs(), crews, branch.equipment());
     }
 
+    /** A second machine of the same kind, from that day on. */
+    public BranchProblem machineLike(UUID machineId, UUID newId, String name, LocalDate from) {
+        List<PlanEquipment> machines = new ArrayList<>(branch.equipment());
+        branch.equipment().stream()
+                .filter(machine -> machine.id().equals(machineId))
+                .map(machine -> new PlanEquipment(newId, name, machine.kind(), before(from)))
+                .findFirst()
+                .ifPresent(machines::add);
+        return with(branch.jobs(), branch.crews(), machines);
+    }
+
+    /** Crews work on so many Saturdays, the first on or after that day; a holiday stays one and is not counted. */
+    public BranchProblem onSaturdays(LocalDate from, int saturdays) {
+        WorkingCalendar days = branch.workDays();
+        if (days.workingWeekdays().contains(DayOfWeek.SATURDAY)) {
+            return branch;
+        }
+        LocalDate day = from.with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY));
+        Set<LocalDate> worked = new HashSet<>();
+        for (; worked.size() < saturdays; day = day.plusWeeks(1)) {
+            if (!days.closedDays().containsKey(day)) {
+                worked.add(day);
+            }
+        }
+        Set<DayOfWeek> weekdays = EnumSet.copyOf(days.workingWeekdays());
+        weekdays.add(DayOfWeek.SATURDAY);
+        LocalDate last = branch.today().date().plusYears(SATURDAYS_CLOSED_FOR_YEARS);
+        List<ClosedDay> closed = branch.today()
+                .date()
+                .with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY))
+                .datesUntil(last, Period.ofWeeks(1))
+                .filter(saturday ->
+                        !worked.contains(saturday) && !days.closedDays().containsKey(saturday))
+                .map(saturday -> new ClosedDay(saturday, "Saturday"))
+                .toList();
+        return new BranchProblem(
+                branch.settings(),
+                branch.today(),
+                branch.jobs(),
+                branch.crews(),
+                branch.equipment(),
+                new WorkingCalendar(weekdays, days.closedDays()).closedAlsoOn(closed));
+    }
+
     public BranchProblem withJob(JobActivities job) {
         List<JobActivities> jobs = new ArrayList<>(branch.jobs());
         jobs.add(job);
@@ -88,6 +143,6 @@ public final class BranchVariant {
     }
 
     private BranchProblem with(List<JobActivities> jobs, List<PlanCrew> crews, List<PlanEquipment> equipment) {
-        return new BranchProblem(branch.settings(), branch.today(), jobs, crews, equipment);
+        return new BranchProblem(branch.settings(), branch.today(), jobs, crews, equipment, branch.workDays());
     }
 }

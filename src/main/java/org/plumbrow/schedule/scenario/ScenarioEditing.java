@@ -3,17 +3,8 @@ package org.plumbrow.schedule.scenario;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
-import org.plumbrow.calc.calendar.Half;
-import org.plumbrow.crew.AwayReason;
-import org.plumbrow.crew.AwayTime;
-import org.plumbrow.crew.CrewEditing;
-import org.plumbrow.crew.CrewFacts;
-import org.plumbrow.crew.CrewTerms;
-import org.plumbrow.crew.Crews;
-import org.plumbrow.crew.EquipmentEditing;
 import org.plumbrow.database.Ids;
-import org.plumbrow.schedule.plan.BranchVariant;
-import org.plumbrow.schedule.plan.BranchVariants;
+import org.plumbrow.schedule.activity.Moves;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
@@ -21,8 +12,9 @@ import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.interceptor.TransactionAspectSupport;
 
-/** Makes scenarios, throws them away, and accepts one: what is otherwise is then recorded where it belongs. */
+/** Makes scenarios, says what is otherwise in them, throws them away, and accepts one. */
 @Service
 @Transactional
 class ScenarioEditing {
@@ -30,49 +22,72 @@ class ScenarioEditing {
     /** Each is planned at every look at the list. */
     private static final int MOST = 12;
 
+    private static final int MOST_CHANGES = 8;
+
     private final Access access;
     private final ScenarioRows rows;
-    private final BranchVariants variants;
-    private final Crews crews;
-    private final CrewEditing crewEditing;
-    private final EquipmentEditing machineEditing;
+    private final ScenarioRecording recording;
+    private final Moves moves;
     private final Clock clock;
 
-    ScenarioEditing(
-            Access access,
-            ScenarioRows rows,
-            BranchVariants variants,
-            Crews crews,
-            CrewEditing crewEditing,
-            EquipmentEditing machineEditing,
-            Clock clock) {
+    ScenarioEditing(Access access, ScenarioRows rows, ScenarioRecording recording, Moves moves, Clock clock) {
         this.access = access;
         this.rows = rows;
-        this.variants = variants;
-        this.crews = crews;
-        this.crewEditing = crewEditing;
-        this.machineEditing = machineEditing;
+        this.recording = recording;
+        this.moves = moves;
         this.clock = clock;
     }
 
-    Optional<Refusal> add(UUID newId, UUID branchId, ScenarioTerms terms) {
+    Optional<Refusal> add(UUID newId, UUID branchId, String name) {
         access.require(branchId, May.CHANGE_PLAN);
         if (rows.of(branchId).size() >= MOST) {
             return Optional.of(new Refusal(
                     "name",
                     "There are " + MOST + " scenarios already. Throw one away first; all are planned side by side."));
         }
-        rows.add(newId, branchId, terms, access.actor().name(), clock.instant());
+        rows.add(newId, branchId, name, access.actor().name(), clock.instant());
         return Optional.empty();
     }
 
-    Optional<Refusal> change(UUID id, long version, ScenarioTerms terms) {
-        Scenario was = of(id);
-        EditedMeanwhile.check(version, was.version());
-        if (!rows.change(id, version, terms)) {
+    Optional<Refusal> rename(UUID id, long version, String name) {
+        EditedMeanwhile.check(version, of(id).version());
+        if (!rows.rename(id, version, name)) {
             throw new EditedMeanwhile(version, version + 1);
         }
         return Optional.empty();
+    }
+
+    Optional<Refusal> addChange(UUID scenarioId, ScenarioTerms terms) {
+        Scenario scenario = of(scenarioId);
+        if (scenario.changes().size() >= MOST_CHANGES) {
+            return Optional.of(Refusal.ofForm(
+                    MOST_CHANGES + " things are otherwise already. Take one out first, or begin another scenario."));
+        }
+        Optional<Refusal> wrong = terms.kind() == ScenarioKind.WORK_GIVEN ? notGiven(terms) : Optional.empty();
+        if (wrong.isEmpty()) {
+            rows.addChange(Ids.next(), scenario, terms);
+            rows.touch(scenarioId);
+        }
+        return wrong;
+    }
+
+    /** As the page says it on which a start is settled. */
+    private Optional<Refusal> notGiven(ScenarioTerms terms) {
+        UUID activity = terms.activityId();
+        return activity == null
+                ? Optional.empty()
+                : moves.refusal(activity, ScenarioVariants.pin(terms, ""))
+                        .map(no -> new Refusal(no.field().equals("day") ? "firstDay" : "crew", no.sentence()));
+    }
+
+    void takeOut(UUID scenarioId, long version, UUID changeId) {
+        Scenario scenario = of(scenarioId);
+        EditedMeanwhile.check(version, scenario.version());
+        if (scenario.changes().stream().noneMatch(change -> change.id().equals(changeId))) {
+            throw new NotFound();
+        }
+        rows.removeChange(changeId);
+        rows.touch(scenarioId);
     }
 
     void throwAway(UUID id, long version) {
@@ -82,42 +97,17 @@ class ScenarioEditing {
         }
     }
 
-    /** @return what is wrong with it; empty when it is recorded, and the scenario gone */
+    /** All of it or nothing. @return what is wrong with it; empty when it is recorded, and the scenario gone */
     Optional<Refusal> accept(UUID id, long version) {
         Scenario scenario = of(id);
         EditedMeanwhile.check(version, scenario.version());
-        Optional<Refusal> wrong = record(scenario).map(no -> Refusal.ofForm(no.sentence()));
-        if (wrong.isEmpty()) {
+        Optional<Refusal> wrong = scenario.notToAccept().map(Refusal::ofForm).or(() -> recording.record(scenario));
+        if (wrong.isPresent()) {
+            TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
+        } else {
             throwAway(id, version);
         }
         return wrong;
-    }
-
-    private Optional<Refusal> record(Scenario scenario) {
-        ScenarioTerms terms = scenario.terms();
-        return switch (terms.kind()) {
-            case CREW_AWAY -> crewEditing.away(Ids.next(), terms.crewId(), time(scenario, AwayReason.OTHER));
-            case MACHINE_AWAY -> machineEditing.away(Ids.next(), terms.machineId(), time(scenario, AwayReason.REPAIR));
-            case CREW_MORE -> crewEditing.add(Ids.next(), scenario.branchId(), crew(terms));
-            case NEW_JOB ->
-                Optional.of(Refusal.ofForm("A job comes into the plan when its project passes the gate to signed."));
-        };
-    }
-
-    private AwayTime time(Scenario scenario, AwayReason reason) {
-        ScenarioTerms terms = scenario.terms();
-        return new AwayTime(
-                terms.firstDay(),
-                Half.MORNING,
-                BranchVariant.lastOf(variants.branch(scenario.branchId()), terms.firstDay(), terms.days()),
-                Half.AFTERNOON,
-                reason,
-                terms.name());
-    }
-
-    private CrewTerms crew(ScenarioTerms terms) {
-        CrewFacts like = crews.crew(terms.crewId()).orElseThrow(NotFound::new);
-        return new CrewTerms(terms.name(), like.size(), like.skills(), null, terms.firstDay(), null);
     }
 
     private Scenario of(UUID id) {

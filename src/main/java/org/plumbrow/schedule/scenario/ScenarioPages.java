@@ -1,23 +1,16 @@
 package org.plumbrow.schedule.scenario;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.branch.Saving;
 import org.plumbrow.branch.Written;
-import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.database.Ids;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.Entered;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
-import org.plumbrow.web.Option;
-import org.plumbrow.web.Words;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -37,14 +30,12 @@ class ScenarioPages {
     private final Scenarios scenarios;
     private final ScenarioEditing editing;
     private final Access access;
-    private final Words words;
     private final Saving saving;
 
-    ScenarioPages(Scenarios scenarios, ScenarioEditing editing, Access access, Words words, Saving saving) {
+    ScenarioPages(Scenarios scenarios, ScenarioEditing editing, Access access, Saving saving) {
         this.scenarios = scenarios;
         this.editing = editing;
         this.access = access;
-        this.words = words;
         this.saving = saving;
     }
 
@@ -56,71 +47,59 @@ class ScenarioPages {
 
     @GetMapping(ALL + "/new")
     String blank(Model model) {
-        model.addAttribute(
-                "scenario", new ScenarioForm("", "", "", "", words.today().toString(), "5", "", "", ""));
-        return newPage(scenarios.choices(), model);
+        access.require(May.CHANGE_PLAN);
+        model.addAttribute("scenario", new ScenarioName("", ""));
+        return "schedule/scenario-new";
     }
 
     @PostMapping(ALL + "/new")
     String add(
-            @ModelAttribute("scenario") ScenarioForm form,
+            @ModelAttribute("scenario") ScenarioName form,
             BindingResult errors,
-            Model model,
             HttpServletResponse response,
             RedirectAttributes next) {
         UUID branchId = access.require(May.CHANGE_PLAN).id();
-        ScenarioChoices choices = scenarios.choices();
-        Optional<ScenarioTerms> terms = form.read(new Entered(errors), choices, words.today());
+        String name = form.read(new Entered(errors));
         UUID id = Ids.next();
-        return saving.of(errors, response, () -> newPage(choices, model))
+        return saving.of(errors, response, () -> "schedule/scenario-new")
                 .refusedAt("name")
-                .make(() -> editing.add(id, branchId, terms.orElseThrow()), () -> {
-                    Flash.done(next, "Planned. Nothing of it is in the plan yet.");
+                .make(() -> editing.add(id, branchId, name), () -> {
+                    Flash.done(next, "Begun. Now say what is otherwise in it; nothing of it is in the plan.");
                     return "redirect:" + ALL + "/" + id;
                 });
     }
 
     @GetMapping(ONE)
     String show(@PathVariable UUID scenarioId, Model model) {
-        Scenarios.Shown shown = scenarios.of(scenarioId);
-        model.addAttribute("scenario", ScenarioForm.of(shown.scenarios().get(0)));
-        return page(shown, model);
+        return again(scenarioId, model);
     }
 
     @PostMapping(ONE)
-    String change(
+    String rename(
             @PathVariable UUID scenarioId,
-            @ModelAttribute("scenario") ScenarioForm form,
+            @ModelAttribute("scenario") ScenarioName form,
             BindingResult errors,
             Model model,
             HttpServletResponse response,
             RedirectAttributes next) {
-        Scenarios.Shown shown = scenarios.of(scenarioId);
-        Optional<ScenarioTerms> terms = form.read(new Entered(errors), shown.choices(), words.today());
-        return saving.of(errors, response, () -> page(shown, model))
+        scenarios.scenario(scenarioId);
+        String name = form.read(new Entered(errors));
+        return saving.of(errors, response, () -> page(scenarios.of(scenarioId), model))
                 .refusedAt("name")
                 .make(
-                        () -> editing.change(scenarioId, Entered.version(form.version()), terms.orElseThrow()),
+                        () -> editing.rename(scenarioId, Entered.version(form.version()), name),
                         () -> {
-                            Flash.done(next, "Saved and planned anew.");
+                            Flash.done(next, "It is called " + name + " now.");
                             return "redirect:" + ALL + "/" + scenarioId;
                         },
                         model,
-                        () -> written(terms, shown.choices()),
-                        () -> theirs(scenarioId, shown.choices()));
+                        () -> List.of(Written.of("Name", "name", name)),
+                        () -> theirs(scenarioId));
     }
 
-    private static List<Written> written(Optional<ScenarioTerms> terms, ScenarioChoices choices) {
-        return terms.map(mine -> mine.written(choices)).orElse(List.of());
-    }
-
-    private Saving.Theirs theirs(UUID scenarioId, ScenarioChoices choices) {
+    private Saving.Theirs theirs(UUID scenarioId) {
         Scenario now = scenarios.scenario(scenarioId);
-        return new Saving.Theirs(
-                "this scenario",
-                ALL + "/" + scenarioId,
-                now.version(),
-                now.terms().written(choices));
+        return new Saving.Theirs("this scenario", ALL + "/" + scenarioId, now.version(), now.written());
     }
 
     @PostMapping(ONE + "/accept")
@@ -160,6 +139,24 @@ class ScenarioPages {
         return "redirect:" + ALL;
     }
 
+    /** Takes one thing out again. */
+    @PostMapping(ONE + "/changes/{changeId}/take-out")
+    String takeOut(
+            @PathVariable UUID scenarioId,
+            @PathVariable UUID changeId,
+            @ModelAttribute("act") ScenarioAct act,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes next) {
+        try {
+            editing.takeOut(scenarioId, act.seen(), changeId);
+        } catch (EditedMeanwhile newer) {
+            return overNewer(scenarioId, model, response);
+        }
+        Flash.done(next, "Taken out, and planned anew.");
+        return "redirect:" + ALL + "/" + scenarioId;
+    }
+
     /** It stands on the page as it is by now, to be decided on knowingly. */
     private String overNewer(UUID scenarioId, Model model, HttpServletResponse response) {
         response.setStatus(409);
@@ -169,54 +166,21 @@ class ScenarioPages {
 
     private String again(UUID scenarioId, Model model) {
         Scenarios.Shown shown = scenarios.of(scenarioId);
-        model.addAttribute("scenario", ScenarioForm.of(shown.scenarios().get(0)));
+        Scenario stored = shown.scenarios().get(0);
+        model.addAttribute("scenario", new ScenarioName(stored.name(), Long.toString(stored.version())));
         return page(shown, model);
     }
 
     private String page(Scenarios.Shown shown, Model model) {
+        Scenario stored = shown.scenarios().get(0);
         model.addAttribute("shown", shown);
         model.addAttribute("then", shown.compared().get(1));
-        model.addAttribute("stored", shown.scenarios().get(0));
+        model.addAttribute("stored", stored);
+        model.addAttribute("notToAccept", stored.notToAccept().orElse(""));
+        model.addAttribute("kinds", ScenarioKind.values());
         if (!model.containsAttribute("act")) {
             model.addAttribute("act", new ScenarioAct(""));
         }
-        options(shown.choices(), model);
         return "schedule/scenario";
-    }
-
-    private static String newPage(ScenarioChoices choices, Model model) {
-        options(choices, model);
-        return "schedule/scenario-new";
-    }
-
-    private static void options(ScenarioChoices choices, Model model) {
-        model.addAttribute(
-                "kinds",
-                first(
-                        "choose",
-                        Arrays.stream(ScenarioKind.values())
-                                .map(kind -> new Option(kind.name(), kind.words()))
-                                .toList()));
-        model.addAttribute("crews", first("none", of(choices.crews())));
-        model.addAttribute("machines", first("none", of(choices.machines())));
-        model.addAttribute(
-                "mountings",
-                first(
-                        "none",
-                        Arrays.stream(Mounting.values())
-                                .map(one -> new Option(one.name(), one.words()))
-                                .toList()));
-    }
-
-    private static List<Option> of(Map<UUID, String> known) {
-        return known.entrySet().stream()
-                .map(one -> new Option(one.getKey().toString(), one.getValue()))
-                .toList();
-    }
-
-    private static List<Option> first(String empty, List<Option> others) {
-        List<Option> all = new ArrayList<>(List.of(new Option("", empty)));
-        all.addAll(others);
-        return all;
     }
 }

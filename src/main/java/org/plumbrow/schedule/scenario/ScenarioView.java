@@ -1,24 +1,34 @@
 package org.plumbrow.schedule.scenario;
 
 import java.util.List;
+import org.plumbrow.schedule.plan.ToTell;
 
 /**
- * The plan as it stands, or a scenario, as a column of the comparison.
+ * The plan as it stands, or a scenario, as a line of the comparison.
  *
+ * @param what is otherwise in it, in words
  * @param halfDaysLate of all promises, weighted
  * @param jobsMoved with a date that moves within eight weeks
  * @param breaking promises that break or break by more, in words
- * @param crewsToTell names of crews whose next eight weeks differ
- * @param customersToTell projects whose power is off on another day
+ * @param mended promises that break as things stand and are kept here
+ * @param toTell whom it concerns, and what changes for each
  */
 record ScenarioView(
         String name,
-        String what,
+        List<String> what,
         String href,
         long kept,
         long broken,
         long halfDaysLate,
         int jobsMoved,
         List<String> breaking,
-        List<String> crewsToTell,
-        List<String> customersToTell) {}
+        List<String> mended,
+        List<ToTell> toTell) {
+
+    public List<String> names(String whom) {
+        return toTell.stream()
+                .filter(one -> one.whom().name().equals(whom))
+                .map(ToTell::name)
+                .toList();
+    }
+}

@@ -1,26 +1,23 @@
 package org.plumbrow.schedule.scenario;
 
-import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.JobActivities;
 import org.plumbrow.schedule.plan.BranchProblem;
-import org.plumbrow.schedule.plan.BranchVariant;
 import org.plumbrow.schedule.plan.BranchVariants;
 import org.plumbrow.schedule.plan.BranchVariants.Outcome;
-import org.plumbrow.schedule.plan.PlanCrew;
-import org.plumbrow.schedule.plan.PlanEquipment;
-import org.plumbrow.schedule.plan.PlannedPromise;
-import org.plumbrow.schedule.plan.ThoughtJob;
+import org.plumbrow.schedule.plan.PlannedRow;
+import org.plumbrow.schedule.plan.Plans;
+import org.plumbrow.schedule.plan.StoredPlan;
+import org.plumbrow.schedule.plan.Telling;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.May;
 import org.plumbrow.web.NotFound;
@@ -36,14 +33,16 @@ class Scenarios {
 
     private final Access access;
     private final ScenarioRows rows;
+    private final ScenarioVariants otherwise;
     private final BranchVariants variants;
-    private final Clock clock;
+    private final Plans plans;
 
-    Scenarios(Access access, ScenarioRows rows, BranchVariants variants, Clock clock) {
+    Scenarios(Access access, ScenarioRows rows, ScenarioVariants otherwise, BranchVariants variants, Plans plans) {
         this.access = access;
         this.rows = rows;
+        this.otherwise = otherwise;
         this.variants = variants;
-        this.clock = clock;
+        this.plans = plans;
     }
 
     /** @param compared the plan as it stands first */
@@ -66,98 +65,48 @@ class Scenarios {
         return scenario;
     }
 
-    ScenarioChoices choices() {
-        return choices(variants.branch(access.require(May.CHANGE_PLAN).id()));
-    }
-
-    private static ScenarioChoices choices(BranchProblem branch) {
-        Map<UUID, String> crews = new LinkedHashMap<>();
-        branch.crews().forEach((PlanCrew crew) -> crews.put(crew.id(), crew.name()));
-        Map<UUID, String> machines = new LinkedHashMap<>();
-        branch.equipment().forEach((PlanEquipment machine) -> machines.put(machine.id(), machine.name()));
-        return new ScenarioChoices(crews, machines);
+    /** What can be chosen; of the works those that the published plan begins within eight weeks, by project. */
+    ScenarioChoices choices(UUID branchId) {
+        BranchProblem branch = variants.branch(branchId);
+        ScenarioChoices all = ScenarioChoices.of(branch);
+        HalfDay until = HalfDay.afternoon(branch.today().date().plusWeeks(WEEKS));
+        Map<UUID, PlannedRow> placed =
+                plans.published(branchId).map(StoredPlan::byActivity).orElse(Map.of());
+        return all.withWorks(id -> Optional.ofNullable(placed.get(id))
+                .map(PlannedRow::start)
+                .filter(start -> !start.isBefore(branch.today()) && !start.isAfter(until))
+                .isPresent());
     }
 
     private Shown shown(UUID branchId, List<Scenario> scenarios) {
         BranchProblem now = variants.branch(branchId);
-        ScenarioChoices choices = choices(now);
-        List<Outcome> outcomes =
-                variants.outcomes(now, scenarios.stream().map(this::change).toList());
-        Map<UUID, String> projects = now.jobs().stream()
-                .map(JobActivities::project)
-                .collect(Collectors.toMap(ProjectFacts::id, ProjectFacts::name));
-        HalfDay until = HalfDay.afternoon(now.today().date().plusWeeks(WEEKS));
+        ScenarioChoices choices = ScenarioChoices.of(now);
+        List<UnaryOperator<BranchProblem>> changes =
+                scenarios.stream().map(otherwise::of).toList();
+        List<Outcome> outcomes = variants.outcomes(now, changes);
+        ScenarioLines lines = new ScenarioLines(telling(now, choices));
         List<ScenarioView> compared = new ArrayList<>();
-        compared.add(view("As it stands", "", "", outcomes.get(0), choices, projects, until));
+        compared.add(lines.of("As it stands", List.of(), "", outcomes.get(0)));
         for (int at = 0; at < scenarios.size(); at++) {
             Scenario one = scenarios.get(at);
-            compared.add(view(
-                    one.terms().name(),
-                    one.terms().words(choices),
+            compared.add(lines.of(
+                    one.name(),
+                    one.changes().stream()
+                            .map(change -> change.terms().words(choices))
+                            .toList(),
                     "/look-ahead/scenarios/" + one.id(),
-                    outcomes.get(at + 1),
-                    choices,
-                    projects,
-                    until));
+                    outcomes.get(at + 1)));
         }
         return new Shown(scenarios, compared, choices);
     }
 
-    private UnaryOperator<BranchProblem> change(Scenario scenario) {
-        ScenarioTerms terms = scenario.terms();
-        return switch (terms.kind()) {
-            case CREW_AWAY ->
-                branch -> new BranchVariant(branch).crewAway(terms.crewId(), terms.firstDay(), terms.days());
-            case CREW_MORE ->
-                branch -> new BranchVariant(branch)
-                        .crewLike(terms.crewId(), scenario.id(), "the new crew", terms.firstDay());
-            case MACHINE_AWAY ->
-                branch -> new BranchVariant(branch).machineAway(terms.machineId(), terms.firstDay(), terms.days());
-            case NEW_JOB -> {
-                JobActivities job = variants.job(new ThoughtJob(terms.mounting(), terms.kwDc(), null, null, null)
-                        .of(scenario.id(), scenario.branchId(), clock.instant()));
-                yield branch -> new BranchVariant(branch).withJob(job);
-            }
-        };
-    }
-
-    private static ScenarioView view(
-            String name,
-            String what,
-            String href,
-            Outcome outcome,
-            ScenarioChoices choices,
-            Map<UUID, String> projects,
-            HalfDay until) {
-        Set<UUID> moved = outcome.changes().moves().stream()
-                .filter(move -> !move.now().start().isAfter(until)
-                        || move.was().filter(was -> !was.start().isAfter(until)).isPresent())
-                .map(move -> move.projectId())
-                .collect(Collectors.toSet());
-        return new ScenarioView(
-                name,
-                what,
-                href,
-                outcome.kept(),
-                outcome.broken(),
-                outcome.halfDaysLate(),
-                moved.size(),
-                outcome.changes().breaking().stream()
-                        .map(promise -> breaks(promise, projects))
-                        .sorted()
-                        .toList(),
-                names(outcome.changes().crewsToTell(until), choices.crews()),
-                names(outcome.changes().customersToTell(), projects));
-    }
-
-    private static String breaks(PlannedPromise promise, Map<UUID, String> projects) {
-        String late = promise.finish().isEmpty()
-                ? "no date"
-                : promise.daysLate() == 1 ? "1 working day late" : promise.daysLate() + " working days late";
-        return projects.getOrDefault(promise.projectId(), "") + ", " + late;
-    }
-
-    private static List<String> names(Collection<UUID> ids, Map<UUID, String> known) {
-        return ids.stream().filter(known::containsKey).map(known::get).sorted().toList();
+    private static Telling telling(BranchProblem now, ScenarioChoices choices) {
+        return new Telling(
+                HalfDay.afternoon(now.today().date().plusWeeks(WEEKS)),
+                now.jobs().stream()
+                        .map(JobActivities::project)
+                        .collect(Collectors.toMap(ProjectFacts::id, project -> project)),
+                choices.crews(),
+                now.settings().utilities().stream().collect(Collectors.toMap(UtilityFacts::id, UtilityFacts::name)));
     }
 }

@@ -5,6 +5,9 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 
 import java.io.UnsupportedEncodingException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.UUID;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -14,6 +17,7 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.calc.duration.EquipmentKind;
 import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.crew.Crews;
 import org.plumbrow.project.ProjectFixture;
@@ -57,24 +61,37 @@ class ScenarioPagesTest {
 
     @Test
     void aLostCrewIsLaidBesideThePlanAndMovesItsJobs() {
-        String page = added("CREW_AWAY", "Crew 1 ill", "60");
+        String page = begun("Crew 1 ill");
+        assertThat(away(page, "60")).hasStatus3xxRedirection();
         Document all = document(get(ALL));
         assertThat(all.select("h1").text()).isEqualTo("1 scenario beside the plan");
         assertThat(all.select("tbody tr")).hasSize(2);
         assertThat(all.select("tbody tr").last().text()).contains("Crew 1 ill", "Crew 1 is away 60 working days");
-        assertThat(all.select("tbody tr").last().select("td").get(3).text()).isEqualTo("1");
-        assertThat(all.select("tbody tr").first().select("td").get(3).text()).isEqualTo("0");
-        assertThat(document(get(page)).select("h1").text()).startsWith("Crew 1 ill: ");
+        assertThat(moved(all, 1)).isEqualTo("1");
+        assertThat(moved(all, 0)).isEqualTo("0");
+        Document one = document(get(page));
+        assertThat(one.select("h1").text()).startsWith("Crew 1 ill: ");
+        assertThat(one.select("#told ~ details").text())
+                .contains("Crew 1, crew, ", "First, customer, ", "→")
+                .doesNotContain("null");
     }
 
     @Test
-    void acceptingALostCrewRecordsItsAbsenceAndTakesTheScenarioAway() {
-        String page = added("CREW_AWAY", "Crew 1 ill", "5");
-        assertThat(post(page + "/accept", "version", "0")).hasStatus3xxRedirection();
+    void whatHelpsIsAddedToWhatIsLostAndBothAreRecordedTogether() {
+        String page = begun("Crew 1 ill, one hired");
+        away(page, "60");
+        assertThat(more(page, "Crew 2")).hasStatus3xxRedirection();
+        Document one = document(get(page));
+        assertThat(one.select("#otherwise ~ ul li").eachText())
+                .satisfiesExactly(
+                        first -> assertThat(first).contains("Crew 1 is away 60 working days"),
+                        second -> assertThat(second).contains("Crew 2, a crew like Crew 1, from Mon, Mar 1"));
+        assertThat(post(page + "/accept", "version", "2")).hasStatus3xxRedirection();
         world.as(branch.manager(), () -> {
+            assertThat(crews.crews(branch.id(), TODAY)).extracting("name").contains("Crew 1", "Crew 2");
             assertThat(crews.crew(crew).orElseThrow().away()).singleElement().satisfies(away -> {
                 assertThat(away.first().date()).isEqualTo(TODAY);
-                assertThat(away.last().date()).isEqualTo(LocalDate.of(2027, 3, 5));
+                assertThat(away.words()).contains("Crew 1 ill, one hired");
             });
             return null;
         });
@@ -82,50 +99,105 @@ class ScenarioPagesTest {
     }
 
     @Test
-    void acceptingOneMoreCrewAddsIt() {
-        String page = added("CREW_MORE", "Crew 2", "");
-        assertThat(post(page + "/accept", "version", "0")).hasStatus3xxRedirection();
+    void oneThatCannotBeRecordedAsAWholeIsNotRecordedInPart() {
+        String page = begun("Ill, and hired under a name that is taken");
+        away(page, "5");
+        more(page, "Crew 1");
+        assertThat(post(page + "/accept", "version", "2")).hasStatus(422);
         world.as(branch.manager(), () -> {
-            assertThat(crews.crews(branch.id(), TODAY)).extracting("name").contains("Crew 1", "Crew 2");
+            assertThat(crews.crew(crew).orElseThrow().away()).isEmpty();
             return null;
         });
     }
 
     @Test
-    void aJobIsPlannedButNotAccepted() {
-        assertThat(post(ALL + "/new", "name", "A barn", "kind", "NEW_JOB", "mounting", "GROUND", "kwDc", "99"))
+    void aMachineThatIsAwayMovesWhatNeedsItAndOneMoreMovesItBack() {
+        UUID driver = schedule.machine(branch, "Post driver", EquipmentKind.POST_DRIVER);
+        schedule.planned(branch);
+        String page = begun("Driver broken");
+        assertThat(change(page, "MACHINE_AWAY", "machine", driver, "days", "70"))
                 .hasStatus3xxRedirection();
-        String page = document(get(ALL)).select("tbody th a").attr("href");
-        assertThat(document(get(page)).select("form[action$=/accept]")).isEmpty();
-        assertThat(post(page + "/accept", "version", "0")).hasStatus(422);
+        assertThat(moved(document(get(page)), 1)).isEqualTo("1");
+        assertThat(change(page, "MACHINE_MORE", "machine", driver, "name", "Hired driver"))
+                .hasStatus3xxRedirection();
+        assertThat(moved(document(get(page)), 1)).isEqualTo("0");
+        assertThat(post(page + "/accept", "version", "2")).hasStatus3xxRedirection();
+        world.as(branch.manager(), () -> {
+            var machines = crews.of(branch.id(), TODAY).equipment();
+            assertThat(machines).extracting("name").contains("Hired driver");
+            assertThat(machines).filteredOn("id", driver).flatExtracting("away").hasSize(1);
+            return null;
+        });
+    }
+
+    @Test
+    void saturdaysBringWorkForwardAndOfficesStillCountTheirOwnDays() {
+        String page = begun("Saturdays");
+        assertThat(change(page, "SATURDAYS", "days", "8")).hasStatus3xxRedirection();
+        assertThat(moved(document(get(page)), 1)).isEqualTo("1");
+        assertThat(document(get(page)).text()).contains("work on 8 Saturdays from Mon, Mar 1");
+        assertThat(post(page + "/accept", "version", "1"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Saturdays are agreed with the crews");
+    }
+
+    @Test
+    void aWorkIsGivenToAnotherCrewAndSettledThere() {
+        UUID other = schedule.crew(branch, "Crew 2");
+        schedule.planned(branch);
+        String page = begun("Racking to Crew 2");
+        String form = page + "/changes/new?kind=WORK_GIVEN";
+        String work =
+                document(get(form)).select("select[name=work] option").get(1).attr("value");
+        assertThat(change(page, "WORK_GIVEN", "work", work, "crew", other, "firstDay", "2027-03-08"))
+                .hasStatus3xxRedirection();
+        assertThat(document(get(page)).text()).contains("goes to Crew 2, beginning Mon, Mar 8");
+        assertThat(post(page + "/accept", "version", "1")).hasStatus3xxRedirection();
+        assertThat(document(get("/look-ahead/crews")).text()).contains("settled on Mon, Mar 8, morning, Crew 2");
+    }
+
+    @Test
+    void aJobIsPlannedButNotAccepted() {
+        String page = begun("A barn");
+        assertThat(change(page, "NEW_JOB", "mounting", "GROUND", "kwDc", "99")).hasStatus3xxRedirection();
+        assertThat(document(get(page)).select("form[action$=/accept] button")).isEmpty();
+        assertThat(post(page + "/accept", "version", "1")).hasStatus(422);
     }
 
     @Test
     void whatCannotBeReadIsSaidAtItsFieldAndAnOldVersionIsAConflict() {
-        assertThat(post(ALL + "/new", "name", "x", "kind", "CREW_AWAY", "crew", "", "firstDay", "", "days", "many"))
+        String page = begun("Crew 1 ill");
+        assertThat(post(page + "/changes/new", "kind", "CREW_AWAY", "crew", "", "firstDay", "", "days", "many"))
                 .hasStatus(422)
                 .bodyText()
-                .contains("Choose one of the list.", "Choose a first day from today on.", "value=\"many\"");
-        String page = added("CREW_AWAY", "Crew 1 ill", "5");
-        assertThat(change(page, "0", "7")).hasStatus3xxRedirection();
-        assertThat(change(page, "0", "9")).hasStatus(409);
-        assertThat(post(page + "/accept", "version", "0")).hasStatus(409);
-        assertThat(post(page + "/throw-away", "version", "1")).hasStatus3xxRedirection();
+                .contains("Choose one of the list.", "Choose a first day from today on", "value=\"many\"");
+        away(page, "5");
+        assertThat(post(page, "version", "0", "name", "Ill")).hasStatus(409);
+        assertThat(post(page, "version", "1", "name", "")).hasStatus(422);
+        assertThat(post(page, "version", "1", "name", "Ill")).hasStatus3xxRedirection();
+        assertThat(post(page + "/accept", "version", "1")).hasStatus(409);
+        String out = document(get(page)).select("form[action$=/take-out]").attr("action");
+        assertThat(post(out, "version", "1")).hasStatus(409);
+        assertThat(post(out, "version", "2")).hasStatus3xxRedirection();
+        assertThat(document(get(page)).text()).contains("Nothing yet. Add what is:");
+        assertThat(post(page + "/throw-away", "version", "3")).hasStatus3xxRedirection();
         assertThat(get(page)).hasStatus(404);
     }
 
     @Test
-    void aNameIsTakenOnce() {
-        added("CREW_MORE", "Crew 2", "");
-        assertThat(add("CREW_MORE", "Crew 2", ""))
+    void aNameIsTakenOnceAndNotLeftOut() {
+        begun("Crew 2");
+        assertThat(post(ALL + "/new", "name", "Crew 2"))
                 .hasStatus(422)
                 .bodyText()
-                .contains("Another scenario of the branch has this name.");
+                .contains("Another scenario of the branch has this name.", "value=\"Crew 2\"");
+        assertThat(post(ALL + "/new", "name", "")).hasStatus(422);
     }
 
     @Test
     void theNumberOfQueriesDoesNotGrowWithTheProjects() {
-        added("CREW_AWAY", "Crew 1 ill", "5");
+        away(begun("Crew 1 ill"), "5");
         int before = Queries.count(() -> get(ALL));
         for (int more = 0; more < 3; more++) {
             aProject("More " + more);
@@ -134,42 +206,32 @@ class ScenarioPagesTest {
         assertThat(Queries.count(() -> get(ALL))).isEqualTo(before);
     }
 
-    private MvcTestResult add(String kind, String name, String days) {
-        return post(
-                ALL + "/new",
-                "name",
-                name,
-                "kind",
-                kind,
-                "crew",
-                crew.toString(),
-                "firstDay",
-                TODAY.toString(),
-                "days",
-                days);
-    }
-
-    private String added(String kind, String name, String days) {
-        MvcTestResult answer = add(kind, name, days);
+    private String begun(String name) {
+        MvcTestResult answer = post(ALL + "/new", "name", name);
         assertThat(answer).hasStatus3xxRedirection();
         return answer.getResponse().getRedirectedUrl();
     }
 
-    private MvcTestResult change(String page, String version, String days) {
-        return post(
-                page,
-                "version",
-                version,
-                "name",
-                "Crew 1 ill",
-                "kind",
-                "CREW_AWAY",
-                "crew",
-                crew.toString(),
-                "firstDay",
-                TODAY.toString(),
-                "days",
-                days);
+    private MvcTestResult away(String page, String days) {
+        return change(page, "CREW_AWAY", "crew", crew, "days", days);
+    }
+
+    private MvcTestResult more(String page, String name) {
+        return change(page, "CREW_MORE", "crew", crew, "name", name);
+    }
+
+    /** From today on, where no other first day is given. */
+    private MvcTestResult change(String page, String kind, Object... fields) {
+        List<String> all = new ArrayList<>(List.of("kind", kind));
+        Arrays.stream(fields).map(Object::toString).forEach(all::add);
+        if (!all.contains("firstDay")) {
+            all.addAll(List.of("firstDay", TODAY.toString()));
+        }
+        return post(page + "/changes/new", all.toArray(String[]::new));
+    }
+
+    private static String moved(Document page, int line) {
+        return page.select("table.fold tbody tr").get(line).select("td").get(3).text();
     }
 
     private MvcTestResult post(String address, String... fields) {

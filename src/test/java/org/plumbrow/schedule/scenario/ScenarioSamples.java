@@ -10,24 +10,30 @@ import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.database.Ids;
 import org.springframework.stereotype.Component;
 
-/** A scenario for the addresses of its pages. */
+/** A scenario with a change for the addresses of its pages. */
 @Component
 class ScenarioSamples implements RouteSamples {
 
     private final TestWorld world;
     private final ScenarioEditing editing;
+    private final Scenarios scenarios;
 
-    ScenarioSamples(TestWorld world, ScenarioEditing editing) {
+    ScenarioSamples(TestWorld world, ScenarioEditing editing, Scenarios scenarios) {
         this.world = world;
         this.editing = editing;
+        this.scenarios = scenarios;
     }
 
     @Override
     public Map<String, String> in(TestBranch branch) {
         UUID id = Ids.next();
         ScenarioTerms job = new ScenarioTerms(
-                "One barn more", ScenarioKind.NEW_JOB, null, null, null, null, Mounting.GROUND, BigDecimal.TEN);
-        world.as(branch.manager(), () -> editing.add(id, branch.id(), job));
-        return Map.of("scenarioId", id.toString());
+                ScenarioKind.NEW_JOB, "", null, null, null, null, null, Mounting.GROUND, BigDecimal.TEN);
+        return world.as(branch.manager(), () -> {
+            editing.add(id, branch.id(), "One barn more");
+            editing.addChange(id, job);
+            UUID change = scenarios.scenario(id).changes().get(0).id();
+            return Map.of("scenarioId", id.toString(), "changeId", change.toString());
+        });
     }
 }
