@@ -9,7 +9,8 @@ import org.plumbrow.project.SiteLoad;
 
 /** What is waited for. The names are stored. */
 public enum AwaitedKind {
-    PERMIT("Building or electrical permit", ActivityCode.PERMIT, "permit-review"),
+    PERMIT("Electrical permit", ActivityCode.PERMIT, "permit-review"),
+    BUILDING_PERMIT("Building or structural permit, or its exemption", ActivityCode.PERMIT, "permit-review"),
     ZONING("Zoning, driveway, erosion or road permit", ActivityCode.ZONING, "zoning"),
     INTERCONNECTION("Interconnection application", ActivityCode.INTERCONNECTION, "interconnection-fast"),
     AGREEMENT("Interconnection agreement", ActivityCode.AGREEMENT, "agreement"),
@@ -19,9 +20,11 @@ public enum AwaitedKind {
     MODULES_DELIVERY("Delivery of modules", ActivityCode.MODULES_DELIVERY, "modules-delivery"),
     INVERTERS_DELIVERY("Delivery of inverters", ActivityCode.INVERTERS_DELIVERY, "inverters-delivery"),
     GEAR_DELIVERY("Delivery of AC gear", ActivityCode.GEAR_DELIVERY, "gear-delivery"),
-    GROUND_INSPECTION("Inspection of foundation or trench", null, "inspection"),
+    GROUND_INSPECTION("Inspection of the foundation", null, "inspection"),
+    TRENCH_INSPECTION("Inspection of the trench", null, "inspection"),
     SERVICE_INSPECTION("Inspection of the service side", ActivityCode.SERVICE_INSPECTION, "inspection"),
     INSPECTION("Electrical inspection", ActivityCode.INSPECTION, "inspection"),
+    FINAL_INSPECTION("Final inspection", null, "inspection"),
     STRUCTURAL_LETTER("Structural letter", ActivityCode.STRUCTURAL_LETTER, "structural-letter"),
     GROUND_TEST("Ground test", ActivityCode.GROUND_TEST, "ground-test");
 
@@ -48,7 +51,7 @@ public enum AwaitedKind {
     }
 
     public boolean isInspection() {
-        return this == GROUND_INSPECTION || this == SERVICE_INSPECTION || this == INSPECTION;
+        return row.equals("inspection");
     }
 
     boolean needsResult() {
@@ -57,7 +60,7 @@ public enum AwaitedKind {
 
     /** The row of the branch's table of waits that it begins with. */
     String waitCode(ProjectFacts project) {
-        if (this == PERMIT && project.site().has(SiteLoad.HOME)) {
+        if ((this == PERMIT || this == BUILDING_PERMIT) && project.site().has(SiteLoad.HOME)) {
             return "permit-counter";
         }
         BigDecimal kw = project.contract().systemKwAc();

@@ -12,13 +12,13 @@ import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.permit.Awaited;
 import org.plumbrow.permit.AwaitedKind;
-import org.plumbrow.permit.OwedBy;
 import org.plumbrow.permit.WaitResult;
+import org.plumbrow.permit.WaitSample;
 import org.plumbrow.project.gate.Finding;
 import org.plumbrow.schedule.PlannedDates;
 
 /** At the edges of a ticket: the day it was cleared, its last day, the day after. */
-class LocateOnDigDaysTest {
+class LocateIsClearTest {
 
     private static final LocalDate CLEARED = LocalDate.of(2027, 3, 4);
     private static final LocalDate LAST = LocalDate.of(2027, 4, 1);
@@ -37,29 +37,13 @@ class LocateOnDigDaysTest {
     }
 
     private static Awaited ticket(@Nullable WaitResult result, LocalDate came, LocalDate last) {
-        return new Awaited(
-                UUID.randomUUID(),
-                0,
-                UUID.randomUUID(),
-                AwaitedKind.LOCATE,
-                "locate",
-                "",
-                OwedBy.LOCATE_SERVICE,
-                null,
-                null,
-                "One-call center",
-                came.minusDays(3),
-                null,
-                null,
-                last,
-                result == null ? null : came,
-                result,
-                null,
-                "");
+        WaitSample asked =
+                WaitSample.of(AwaitedKind.LOCATE).sent(came.minusDays(3)).until(last);
+        return (result == null ? asked : asked.came(came, result)).get();
     }
 
     private static Finding trench(LocalDate from, LocalDate to, Awaited... tickets) {
-        return LocateOnDigDays.judge(List.of(dig(ActivityCode.TRENCH, from, to)), List.of(tickets));
+        return PlanAndWaits.locateIsClear(List.of(dig(ActivityCode.TRENCH, from, to)), List.of(tickets));
     }
 
     @Test
@@ -97,12 +81,12 @@ class LocateOnDigDaysTest {
     @Test
     void boringAndPostsCountAsDiggingAndNothingWrittenIsNotKnown() {
         for (ActivityCode code : List.of(ActivityCode.BORE, ActivityCode.FOUNDATION)) {
-            assertThat(LocateOnDigDays.judge(
+            assertThat(PlanAndWaits.locateIsClear(
                             List.of(dig(code, LAST.plusDays(1), LAST.plusDays(1))),
                             List.of(ticket(WaitResult.CLEAR, CLEARED, LAST))))
                     .isInstanceOf(Finding.Broken.class);
         }
         assertThat(trench(CLEARED, LAST)).isInstanceOf(Finding.CannotTell.class);
-        assertThat(LocateOnDigDays.judge(List.of(), List.of())).isInstanceOf(Finding.CannotTell.class);
+        assertThat(PlanAndWaits.locateIsClear(List.of(), List.of())).isInstanceOf(Finding.CannotTell.class);
     }
 }
