@@ -2,8 +2,9 @@ package org.plumbrow.calc.forecast;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -15,11 +16,6 @@ import java.util.stream.IntStream;
  */
 public final class Forecaster {
 
-    /** Runs whose binding chains are followed to say what drives a date. */
-    private static final int FOLLOWED = 2 * Block.RUNS;
-
-    private static final int MOST_DRIVERS = 10;
-    private static final int NOT_EXPLAINED = -1;
     private static final double CONFIDENCE_Z = 1.96;
     private static final double CHANCE_KNOWN_TO = 0.02;
 
@@ -30,9 +26,6 @@ public final class Forecaster {
     private final Step[] steps;
     private final List<Target> targets;
     private final int[][] stepsOfTarget;
-    /** Of each target its place among those that are explained, or -1. */
-    private final int[] explained;
-
     private final ConcurrentLinkedQueue<Block> spare = new ConcurrentLinkedQueue<>();
 
     private Forecaster(ForecastQuestion question, Effort effort) {
@@ -50,11 +43,6 @@ public final class Forecaster {
                         .mapToInt(id -> Objects.requireNonNull(made.placeOf(id)))
                         .toArray())
                 .toArray(int[][]::new);
-        explained = new int[targets.size()];
-        int next = 0;
-        for (int target = 0; target < explained.length; target++) {
-            explained[target] = targets.get(target).explained() ? next++ : NOT_EXPLAINED;
-        }
     }
 
     public static Forecast forecast(ForecastQuestion question, Effort effort) {
@@ -63,8 +51,7 @@ public final class Forecaster {
 
     private Forecast forecast() {
         Tally all = new Tally(targets.size(), time.days());
-        Drivers drivers = new Drivers(
-                steps.length, (int) targets.stream().filter(Target::explained).count());
+        Drivers drivers = new Drivers(Arrays.stream(steps).map(Step::id).toList());
         int runs = 0;
         while (runs < effort.most() && !(effort.stopEarly() && runs > 0 && isSettled(all, runs))) {
             int from = runs;
@@ -86,24 +73,25 @@ public final class Forecaster {
                 tally.reached(target, block.finish(last(block, target, run), run) >> 1);
             }
         }
-        if (firstRun < FOLLOWED) {
-            follow(block, drivers);
+        if (firstRun < Drivers.RUNS) {
+            drivers.keep(firstRun, followed(block));
         }
         spare.add(block);
         return tally;
     }
 
-    private void follow(Block block, Drivers drivers) {
-        int[] binding = block.bindings();
-        synchronized (drivers) {
-            for (int target = 0; target < targets.size(); target++) {
-                for (int run = 0; run < Block.RUNS && explained[target] != NOT_EXPLAINED; run++) {
-                    int last = last(block, target, run);
-                    boolean late = isLate(target, block.finish(last, run) >> 1);
-                    drivers.follow(binding, explained[target], run, last, late);
-                }
+    private Drivers.Followed followed(Block block) {
+        int[] lasts = new int[targets.size() * Block.RUNS];
+        boolean[] late = new boolean[lasts.length];
+        for (int target = 0; target < targets.size(); target++) {
+            int keptUntil = keptUntil(target);
+            for (int run = 0; run < Block.RUNS; run++) {
+                int at = target * Block.RUNS + run;
+                lasts[at] = last(block, target, run);
+                late[at] = block.finish(lasts[at], run) >> 1 > keptUntil;
             }
         }
+        return new Drivers.Followed(block.bindings(), lasts, late);
     }
 
     private int last(Block block, int target, int run) {
@@ -123,10 +111,6 @@ public final class Forecaster {
                 .orElse(Integer.MAX_VALUE);
     }
 
-    private boolean isLate(int target, int day) {
-        return day > keptUntil(target);
-    }
-
     private boolean isSettled(Tally tally, int runs) {
         return IntStream.range(0, targets.size()).allMatch(target -> isSettled(tally, target, runs));
     }
@@ -140,6 +124,11 @@ public final class Forecaster {
     }
 
     private List<TargetForecast> said(Tally tally, Drivers drivers) {
+        List<Integer> explained = IntStream.range(0, targets.size())
+                .filter(target -> targets.get(target).explained())
+                .boxed()
+                .toList();
+        Map<Integer, List<Driver>> explanations = drivers.strongest(explained);
         List<TargetForecast> said = new ArrayList<>();
         for (int target = 0; target < targets.size(); target++) {
             int at = target;
@@ -149,19 +138,8 @@ public final class Forecaster {
                     time.date(tally.dayOf(target, 0.8)),
                     time.date(tally.dayOf(target, 0.95)),
                     targets.get(target).keptUntil().map(date -> tally.shareBy(at, keptUntil(at))),
-                    explained[target] == NOT_EXPLAINED ? List.of() : strongest(drivers, explained[target])));
+                    explanations.getOrDefault(target, List.of())));
         }
         return said;
-    }
-
-    private List<Driver> strongest(Drivers drivers, int target) {
-        double[] shares = drivers.shares(target);
-        // Of equals the last first: nearest to the date.
-        return IntStream.iterate(steps.length - 1, step -> step >= 0, step -> step - 1)
-                .filter(step -> shares[step] > 0)
-                .mapToObj(step -> new Driver(steps[step].id(), shares[step]))
-                .sorted(Comparator.comparingDouble(Driver::share).reversed())
-                .limit(MOST_DRIVERS)
-                .toList();
     }
 }
