@@ -12,7 +12,7 @@
   const clock = window.plumbrowClock;
   const time = at => new Intl.DateTimeFormat('en-US', {timeZone: zone, hour: 'numeric', minute: '2-digit'})
     .format(at + clock.ahead).replace(/[AP]M/, half => half.toLowerCase());
-  const forms = [...document.querySelectorAll('form[data-phone]')];
+  const forms = () => [...document.querySelectorAll('form[data-phone]')];
   const address = form => form.getAttribute('action');
   const kept = Number(document.documentElement.dataset.kept);
   let able = false;
@@ -26,7 +26,7 @@
     if (find('phone-state').textContent !== text) find('phone-state').textContent = text;
     find('phone-in').hidden = outcome !== 'sign-in' && outcome !== 'other';
   };
-  const mine = one => (one.page ?? one.form).startsWith(log + '/');
+  const mine = one => one.form === log || (one.page ?? one.form).startsWith(log + '/');
 
   // What is on the phone and not at the server: on its way, typed only, or sent back.
   const list = async () => {
@@ -37,7 +37,9 @@
         onclick: () => phone.forget(person, one.form).then(() => location.reload())});
       line.append(make('b', one.title), ', ' + time(one.at) + ': ');
       if (one.said) line.append(words.refused + ' ' + one.problems.map(no => no.sentence || words.large).join(' ') + ' ', away());
-      else line.append(one.number ? words.queued : words.typed);
+      else if (one.number) line.append(words.queued + ' ', make('button', words.withdraw, {type: 'button', className: 'quiet',
+        onclick: () => phone.withdraw(one).then(() => location.reload())}));
+      else line.append(words.typed);
       return line;
     }));
     if (all.some(one => one.said)) show('refused', words.sentback);
@@ -55,6 +57,9 @@
     const reversed = turn ? turn.form === log + '/reverse' : Boolean(box.dataset.reversing);
     const off = waits.find(one => one.form === log + '/steps/4/done');
     if (off) clock.off(off.at + clock.ahead);
+    const set = waits.findLast(one => one.form === log + '/reversal-time');
+    if (set) clock.decide(decideBy(set));
+    openWith(waits.find(one => one.form === log));
     let here = null;
     for (const part of document.querySelectorAll('.now')) {
       const taps = [...part.querySelectorAll('form[data-tap]')];
@@ -65,18 +70,40 @@
       if (open) here = part;
     }
     document.querySelectorAll('[data-reversed]').forEach(part => { part.hidden = !reversed; });
-    under(here);
+    under(here, waits);
     const now = find('reverse-now');
     if (now) now.hidden = reversed || !(now.dataset.may || off);
   };
+  // The steps of a log that is opened on this phone and not yet at the server.
+  const openWith = opening => {
+    const form = find('open-form');
+    if (!form) return;
+    form.hidden = Boolean(opening);
+    document.querySelector('.thumb').hidden = !opening;
+    if (!opening || form.dataset.opened) return;
+    form.dataset.opened = 'yes';
+    const steps = document.querySelector(`template[data-service="${opening.fields.service}"]`);
+    if (steps) form.after(steps.content.cloneNode(true));
+  };
+  // By the usual minutes where none are typed; on the day of the log, which a phone that keeps it lives on.
+  const decideBy = ({fields, at}) => {
+    const minutes = text => text.split(':').reduce((sum, part) => sum * 60 + Number(part), 0);
+    const now = new Intl.DateTimeFormat('en-GB', {timeZone: zone, hour: '2-digit', minute: '2-digit'}).format(at + clock.ahead);
+    const needed = minutes(fields.neededBy || now) - minutes(now);
+    const before = Object.entries({undoMinutes: 20, bringBackMinutes: 15, reserveMinutes: 10})
+      .reduce((sum, [field, usual]) => sum + Number(fields[field] || usual), 0);
+    return at + clock.ahead + ((needed < -720 ? needed + 1440 : needed) - before) * 60000;
+  };
   // The one button at the thumb belongs to the part at which one stands.
-  const under = part => {
+  const under = (part, waits) => {
     if (!thumb) return;
     const form = part?.querySelector('form[data-tap]:not([hidden])');
     const own = form?.querySelector('.done');
-    thumb.hidden = !form && Boolean(part || forms.some(one => one.id === online.form));
-    thumb.setAttribute('form', own ? form.id ||= 'tap-' + forms.indexOf(form) : online.form);
-    thumb.textContent = own ? own.textContent : online.text;
+    const close = !part && waits.length > 0 && find('close-form');
+    const closed = waits.some(one => one.form === log + '/close');
+    thumb.hidden = closed || (part ? !form : !close && forms().some(one => one.id === online.form && one.id !== 'close-form'));
+    thumb.setAttribute('form', own ? form.id ||= 'tap-' + forms().indexOf(form) : close ? 'close-form' : online.form);
+    thumb.textContent = own ? own.textContent : close ? thumb.parentElement.dataset.close : online.text;
     if (own) own.parentElement.hidden = true;
   };
 
@@ -102,7 +129,8 @@
   const taken = (form, action) => {
     const id = phone.id();
     const fields = Object.fromEntries([...new FormData(form)].filter(([name]) => name !== '_csrf' && name !== 'photo'));
-    return {id, person, form: action, title: form.dataset.title, fields: {...fields, entry: id}, at: Date.now()};
+    return {id, person, form: action, title: form.dataset.title, version: Number(fields.version ?? 0), fields: {...fields, entry: id},
+      at: Date.now()};
   };
   const tap = async (form, action, file) => {
     const sending = {...taken(form, action), ...(file ? {photo: file, name: file.name} : {line: log})};
@@ -116,23 +144,23 @@
     if (outcome === 'no-signal' && location.pathname !== log && await window.caches?.match(new URL(log, location).href)) location.assign(log);
   };
 
-  forms.forEach(form => {
-    form.addEventListener('submit', event => {
-      const file = form.elements.photo?.files[0];
-      const {submitter} = event;
-      if (keepsNothing || (form.elements.photo && !file)) return;
-      event.preventDefault();
-      // A tap that comes before the phone's store is open waits for it, instead of going where there is no signal.
-      opened.then(() => tap(form, submitter?.getAttribute('formaction') ?? address(form), file))
-        .catch(() => {
-          keepsNothing = true;
-          form.requestSubmit(submitter);
-        });
-    });
-    form.addEventListener('input', () => {
-      dirty = true;
-      if (able && !form.elements.photo) phone.keep({...taken(form, address(form)), version: 0});
-    });
+  document.addEventListener('submit', event => {
+    const {target: form, submitter} = event;
+    if (!form.matches('form[data-phone]')) return;
+    const file = form.elements.photo?.files[0];
+    if (keepsNothing || (form.elements.photo && !file)) return;
+    event.preventDefault();
+    // A tap that comes before the phone's store is open waits for it, instead of going where there is no signal.
+    opened.then(() => tap(form, submitter?.getAttribute('formaction') ?? address(form), file))
+      .catch(() => {
+        keepsNothing = true;
+        form.requestSubmit(submitter);
+      });
+  });
+  document.addEventListener('input', ({target: {form}}) => {
+    if (!form?.matches('form[data-phone]')) return;
+    dirty = true;
+    if (able && !form.elements.photo) phone.keep(taken(form, address(form)));
   });
 
   const fill = (form, fields) => [...form.elements].filter(one => one.name && one.type !== 'hidden' && one.type !== 'file')
@@ -141,7 +169,7 @@
       else one.value = fields[one.name] ?? one.value;
     });
   const restore = async () => {
-    for (const form of forms) {
+    for (const form of forms()) {
       const draft = await phone.draft(person, address(form));
       if (draft?.fields && (!draft.fields.part || draft.fields.part === form.elements.part?.value)) {
         fill(form, draft.fields);
@@ -151,6 +179,7 @@
   };
 
   const open = async () => {
+    find('open-form')?.querySelectorAll('[type=radio]').forEach(one => { one.required = true; });
     await restore();
     draw(await list());
     able = true;
@@ -166,6 +195,7 @@
     const worker = await navigator.serviceWorker.ready;
     const files = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(one => one.href || one.src);
     const wanted = [log, log + '/wrong', log + '/reversal-time'].map(one => new URL(one, location).href).concat(files);
+    for (const {href} of document.querySelectorAll('.steps a[href*="/entries/"]')) if (!await caches.match(href)) wanted.push(href);
     // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it.
     await new Promise(done => {
       const {port1, port2} = new MessageChannel();

@@ -21,10 +21,10 @@ window.plumbrowClock = (() => {
 
   const warn = minutes => {
     const line = find('early');
-    const step = EARLY.filter(early => minutes < early).at(-1);
+    const step = minutes < 0 ? 'past' : EARLY.filter(early => minutes < early).at(-1);
     if (!line || line.dataset.step === String(step)) return;
     line.dataset.step = String(step);
-    line.hidden = step === undefined && minutes >= 0;
+    line.hidden = step === undefined;
     line.textContent = minutes < 0 ? line.dataset.past : step === undefined ? '' : line.dataset.soon.replace('{0}', step);
   };
   const tick = () => {
@@ -39,17 +39,23 @@ window.plumbrowClock = (() => {
     const share = Math.max(0, Math.min(1, (now - at('off')) / (at('decide') - at('off'))));
     find('gone')?.setAttribute('width', (100 * share).toFixed(1) + '%');
   };
-  if (clock && (clock.dataset.off || clock.dataset.decide)) {
+  let runs = false;
+  const run = (name, when) => {
+    if (name) clock.dataset[name] = new Date(when).toISOString();
+    clock.hidden = false;
     tick();
-    setInterval(tick, 5000);
-  }
+    if (!runs) setInterval(tick, 5000);
+    runs = true;
+  };
+  if (clock && (clock.dataset.off || clock.dataset.decide)) run();
   return {
     ahead,
     // The power is off by a tap that the server does not know yet.
     off: when => {
-      if (!clock || clock.dataset.off) return;
-      clock.dataset.off = new Date(when).toISOString();
-      tick();
+      if (clock && !clock.dataset.off) run('off', when);
+    },
+    decide: when => {
+      if (clock) run('decide', when);
     }
   };
 })();

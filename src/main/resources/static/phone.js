@@ -97,6 +97,9 @@ window.plumbrowPhone = (() => {
     }
   };
 
+  // One page of this phone sends at a time; the server would bear two.
+  const alone = work => navigator.locks ? navigator.locks.request('plumbrow-sending', work) : work();
+
   return {
     draft: (person, form) => step(drafts => drafts.get([person, form])),
     keep: draft => step(drafts => drafts.put(draft)),
@@ -109,6 +112,8 @@ window.plumbrowPhone = (() => {
     replace: sending => step((drafts, sendings) => {
       sendings.get(sending.number).onsuccess = ({target}) => target.result && sendings.put(sending);
     }),
+    // What was tapped and is not so, before it is sent. If it is on its way right now, that ends first.
+    withdraw: sending => alone(() => step((drafts, sendings) => sendings.delete(sending.number))),
     waiting,
     unsent: async person => {
       const [drafts, sendings] = await step((d, s) => [d.getAll(), s.getAll()]);
@@ -120,9 +125,7 @@ window.plumbrowPhone = (() => {
         at?.continue();
       });
     }),
-    // One page of this phone sends at a time; the server would bear two.
-    send: (person, told) => navigator.locks
-      ? navigator.locks.request('plumbrow-sending', () => sendAll(person, told)) : sendAll(person, told),
+    send: (person, told) => alone(() => sendAll(person, told)),
     id: () => crypto.randomUUID?.() ?? '10000000-1000-4000-8000-100000000000'.replace(/[018]/g,
       digit => (digit ^ crypto.getRandomValues(new Uint8Array(1))[0] & 15 >> digit / 4).toString(16))
   };

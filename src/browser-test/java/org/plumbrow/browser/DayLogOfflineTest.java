@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.FilePayload;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -18,6 +19,7 @@ import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.cutover.daylog.CutoverRoad;
 import org.plumbrow.demo.LoadedDemo;
+import org.plumbrow.evidence.MadeUpPhoto;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -57,23 +59,41 @@ class DayLogOfflineTest {
     void aLogThatIsOnThePhone() {
         PlaywrightAssertions.setDefaultAssertionTimeout(SLOW_MACHINE_MS);
         phone = new Visits(port).of("maren");
+        anOutageToday(phone);
+        Page page = phone.newPage();
+        page.navigate(log);
+        page.check("input[name=service] >> nth=0");
+        page.fill("#r-personInCharge", "Tamsin");
+        page.click("#open-form button");
+        assertThat(page.locator("#step-form")).isVisible();
+        setReversalTime(page);
+        page.close();
+        keep(phone, log);
+    }
+
+    private void anOutageToday(BrowserContext on) {
         branch = world.branch();
-        Page page = opened(phone, "/projects/new?branch=" + branch.code());
+        Page page = opened(on, "/projects/new?branch=" + branch.code());
         page.fill("#name", "Orchard Lane");
         page.fill("#customer", "Marit");
         page.click("main .acts button");
         project = page.url().replaceAll(".*/projects/([0-9a-f-]{36}).*", "$1");
         road.windowOfToday(UUID.fromString(project), branch.id());
         log = "/projects/" + project + "/day-log";
-        page.navigate(log);
-        page.check("input[name=service] >> nth=0");
-        page.fill("#r-personInCharge", "Tamsin");
-        page.click("main .acts button");
+        page.close();
+    }
+
+    private void setReversalTime(Page page) {
         page.navigate(log + "/reversal-time");
         page.fill("#r-neededBy", "23:30");
         page.fill("#r-reason", "the freezer");
         page.click("main .acts button");
-        page.navigate(log);
+        assertThat(page).hasURL(Pattern.compile(".*/day-log$"));
+    }
+
+    /** The page as it is now is on the phone. */
+    private void keep(BrowserContext on, String address) {
+        Page page = opened(on, address);
         assertThat(page.locator("#phone-pages")).containsText("The log is on this phone");
         page.close();
     }
@@ -224,10 +244,125 @@ class DayLogOfflineTest {
 
     /** The power is off, and the log as it is then is on the phone. */
     private void powerOff() {
-        road.upTo(branch, UUID.fromString(project), "4");
+        upTo("4");
+    }
+
+    private void upTo(String step) {
+        road.upTo(branch, UUID.fromString(project), step);
+        keep(phone, log);
+    }
+
+    private void reconnect(Page page) {
+        phone.setOffline(false);
+        page.evaluate("() => dispatchEvent(new Event('online'))");
+        assertThat(page.locator("#phone-waiting li")).hasCount(0);
+    }
+
+    private static void tap(Page page) {
+        page.click(".thumbs .done");
+    }
+
+    @Test
+    void aLogIsOpenedInTheMorningWithoutSignalAndGoesOn() {
+        anOutageToday(phone);
+        keep(phone, log);
+        phone.setOffline(true);
         Page page = opened(phone, log);
-        assertThat(page.locator("#phone-pages")).containsText("The log is on this phone");
+        page.check("input[name=service][value=SINGLE_PHASE_120_240]");
+        page.fill("#r-personInCharge", "Tamsin");
+        page.click("#open-form button");
+        says(page, "Open the day log, ");
+        standsAt(page, "1");
+        setReversalTime(page);
+        tap(page);
+        standsAt(page, "2");
         page.close();
+        page = opened(phone, log);
+        standsAt(page, "2");
+        assertThat(page.locator("#left")).not().hasText("–");
+        page.fill("[name='r.A-N']:visible", "121");
+        page.fill("[name='r.B-N']:visible", "122");
+        page.fill("[name='r.A-B']:visible", "243");
+        PageChecks.findings(page, "day-log-opened-offline").forEach(findings::add);
+        tap(page);
+        standsAt(page, "3");
+        reconnect(page);
+        assertThat(page.locator(".steps li").first()).containsText("latest reversal set");
+        assertThat(page.locator(".steps")).containsText("121 V, 122 V, 243 V");
+        assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/3/done");
+    }
+
+    @Test
+    void aLogIsClosedWithoutSignal() {
+        upTo("13");
+        phone.setOffline(true);
+        Page page = opened(phone, log);
+        assertThat(page.locator(".thumbs .done")).hasText("Step 14 is done");
+        tap(page);
+        assertThat(page.locator(".thumbs .done")).hasText("Close the log");
+        tap(page);
+        says(page, "Close the log, ");
+        assertThat(page.locator(".thumbs .done")).isHidden();
+        phone.setOffline(false);
+        page.evaluate("() => dispatchEvent(new Event('online'))");
+        assertThat(page.locator("main .lead")).containsText("Closed,");
+    }
+
+    @Test
+    void aWrongEntryIsCorrectedWithoutSignalAndWhatIsNotSentIsTakenOff() {
+        upTo("1");
+        phone.setOffline(true);
+        Page page = opened(phone, log);
+        page.click(".steps li >> nth=0 >> a:has-text('Change')");
+        page.fill("#r-value", "Jory, electrician");
+        page.fill("#r-reason", "Jory did it");
+        page.click("button:has-text('Correct it')");
+        assertThat(page).hasURL(Pattern.compile(".*/day-log$"));
+        says(page, "Step 1: change an entry, ");
+        page.fill("[name='r.A-N']:visible", "12");
+        page.click("button:has-text('Save what is read so far')");
+        assertThat(page.locator("#phone-waiting li")).hasCount(2);
+        page.click("#phone-waiting li >> nth=1 >> button:has-text('Not so')");
+        assertThat(page.locator("#phone-waiting li")).hasCount(1);
+        reconnect(page);
+        assertThat(page.locator(".steps li").first()).containsText("Jory, electrician");
+        assertThat(page.locator(".steps li").first()).containsText("Jory did it");
+        assertThat(page.locator(".steps")).not().containsText("12 V");
+    }
+
+    @Test
+    void aPhotoWaitsThroughAKilledPageAndIsStoredOnce() {
+        phone.setOffline(true);
+        Page page = opened(phone, log);
+        page.click("summary:has-text('Add a photo')");
+        page.setInputFiles("#r-photo", new FilePayload("panel.jpg", "image/jpeg", MadeUpPhoto.plain()));
+        page.click("button:has-text('Keep the photo')");
+        says(page, "Photo at step 1, ");
+        page.close();
+        page = opened(phone, log);
+        says(page, "Photo at step 1, ");
+        reconnect(page);
+        assertThat(page.locator(".steps a[href^='/evidence/']")).hasCount(1);
+    }
+
+    @Test
+    void theClockRunsAndWarnsWithoutSignal() {
+        powerOff();
+        phone.setOffline(true);
+        Page page = phone.newPage();
+        page.clock().install();
+        page.navigate(log);
+        assertThat(page.locator("#off")).hasText(Pattern.compile("0:0\\d"));
+        long left = ((Number)
+                        page.evaluate("() => Date.parse(document.getElementById('clock').dataset.decide) - Date.now()"))
+                .longValue();
+        page.clock().fastForward(left - 14 * 60_000L);
+        assertThat(page.locator("#early")).hasText("Less than 15 minutes to decide whether to reverse.");
+        page.clock().fastForward(10 * 60_000L);
+        assertThat(page.locator("#early")).hasText("Less than 5 minutes to decide whether to reverse.");
+        page.clock().fastForward(5 * 60_000L);
+        assertThat(page.locator("#early")).hasText("The latest time to reverse has passed.");
+        assertThat(page.locator("#left")).hasText("over");
     }
 
     private static void reversing(Page page) {

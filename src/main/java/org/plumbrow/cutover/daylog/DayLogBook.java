@@ -103,8 +103,7 @@ public class DayLogBook {
             Service service,
             String personInCharge,
             Instant now) {
-        boolean generator =
-                project.site().generator() || way != null && !way.transfer().isEmpty();
+        boolean generator = Procedure.hasGenerator(project, way);
         OutageMinutes planned = minutes.of(project, service.isThreePhase());
         DayLog log = new DayLog(
                 Ids.next(),

@@ -2,12 +2,15 @@ package org.plumbrow.cutover.daylog;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.cutover.CutoverWay;
 import org.plumbrow.cutover.OutageFacts;
+import org.plumbrow.cutover.OutageMinutesOfProject;
 import org.plumbrow.cutover.Outages;
 import org.plumbrow.cutover.StepsOfDay;
 import org.plumbrow.cutover.daylog.DayLogSheet.About;
@@ -24,15 +27,24 @@ class DayLogReading {
 
     private final LogDoor door;
     private final Outages outages;
+    private final OutageMinutesOfProject minutes;
     private final LogRows rows;
     private final LogPen pen;
     private final Clock clock;
     private final StepsOfDay steps;
 
-    DayLogReading(LogDoor door, Outages outages, LogRows rows, LogPen pen, Clock clock, StepsOfDay steps) {
+    DayLogReading(
+            LogDoor door,
+            Outages outages,
+            OutageMinutesOfProject minutes,
+            LogRows rows,
+            LogPen pen,
+            Clock clock,
+            StepsOfDay steps) {
         this.steps = steps;
         this.door = door;
         this.outages = outages;
+        this.minutes = minutes;
         this.rows = rows;
         this.pen = pen;
         this.clock = clock;
@@ -63,13 +75,37 @@ class DayLogReading {
         Optional<DayLog> log = live.isPresent() ? rows.ofWindow(live.get().id()) : rows.latest(projectId);
         if (log.isEmpty()) {
             About about = about(project, live.orElse(null), null);
+            Stand stand = before(project, live);
             return new DayLogSheet(
-                    about, before(project, live), null, null, null, List.of(), null, null, "", List.of(), List.of());
+                    about,
+                    stand,
+                    null,
+                    null,
+                    null,
+                    List.of(),
+                    null,
+                    null,
+                    "",
+                    List.of(),
+                    List.of(),
+                    stand == Stand.TO_OPEN ? toOpen(project) : List.of());
         }
         OutageFacts window = live.isPresent()
                 ? live.get()
                 : outages.find(log.get().windowId()).orElseThrow();
         return assembled(project, window, log.get(), typed, true);
+    }
+
+    private List<DayLogSheet.ToOpenView> toOpen(ProjectFacts project) {
+        CutoverWay way = steps.inForce(project.id()).orElse(null);
+        boolean generator = Procedure.hasGenerator(project, way);
+        LogState fresh = new LogState(
+                Procedure.of(way, generator, minutes.of(project, project.site().threePhase())), List.of());
+        return Arrays.stream(org.plumbrow.calc.electrical.Service.values())
+                .map(service -> new DayLogSheet.ToOpenView(
+                        service.name(),
+                        new StepsToCome(fresh, LogPen.readings(service, generator, project)).after(Optional.empty())))
+                .toList();
     }
 
     /** The log of one day, to be looked at; empty if that day has none here. */

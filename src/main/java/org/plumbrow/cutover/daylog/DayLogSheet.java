@@ -16,6 +16,7 @@ import org.plumbrow.project.ProjectFacts;
  * @param later what comes after now, so that a phone can go on without signal
  * @param reversedAt when the reversal that stands was begun
  * @param reversedBecause why the work was reversed; empty when it was not, or before somebody has said why
+ * @param toOpen the steps of each kind of service, before the log is open
  * @param now the step at which one stands; null when all is done or the work is being reversed
  */
 record DayLogSheet(
@@ -29,7 +30,8 @@ record DayLogSheet(
         @Nullable Instant reversedAt,
         String reversedBecause,
         List<String> warnings,
-        List<LaterView> later) {
+        List<LaterView> later,
+        List<ToOpenView> toOpen) {
 
     /**
      * Which day of which project.
@@ -72,6 +74,11 @@ record DayLogSheet(
     /** Whether a button waits under the thumb. */
     public boolean open() {
         return stand == Stand.RUNNING || stand == Stand.REVERSING || stand == Stand.REVERSED || stand == Stand.COMPLETE;
+    }
+
+    /** Whether a phone keeps what is tapped here: on the day itself. */
+    public boolean keptOnPhone() {
+        return (open() || stand == Stand.TO_OPEN) && !about.later();
     }
 
     /** The log of another day: reversed, or given up. */
@@ -130,6 +137,9 @@ record DayLogSheet(
      * @param parts who signs; of the hold point at which one stands, whoever comes after the next
      */
     record LaterView(LogStep step, List<Asked> asked, List<Hold.Part> parts) {}
+
+    /** What is to come if the service is of this kind. */
+    record ToOpenView(String service, List<LaterView> later) {}
 
     /**
      * A reading as the form shows it.

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.OutageState;
 import org.plumbrow.cutover.Outages;
@@ -149,7 +150,11 @@ public class LogPen {
     }
 
     static Readings readings(DayLog log, ProjectFacts project) {
-        return new Readings(log.service(), log.generator(), project.site().has(SiteLoad.DAIRY));
+        return readings(log.service(), log.generator(), project);
+    }
+
+    static Readings readings(Service service, boolean generator, ProjectFacts project) {
+        return new Readings(service, generator, project.site().has(SiteLoad.DAIRY));
     }
 
     ZoneId zone(UUID branchId) {

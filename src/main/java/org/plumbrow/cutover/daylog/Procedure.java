@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.outage.OutageMinutes;
 import org.plumbrow.cutover.CutoverWay;
 import org.plumbrow.cutover.daylog.ProcedureTable.Line;
+import org.plumbrow.project.ProjectFacts;
 
 /**
  * The procedure fitted to the job: a job without a generator has no step 12. The minutes of the steps without power are
@@ -35,6 +36,11 @@ final class Procedure {
             steps.add(way == null ? general : new FittedSteps(way).fitted(general));
         }
         return List.copyOf(steps);
+    }
+
+    /** On the site, or by the design. */
+    static boolean hasGenerator(ProjectFacts project, @Nullable CutoverWay way) {
+        return project.site().generator() || way != null && !way.transfer().isEmpty();
     }
 
     private static LogStep step(Line line, int position, boolean generator, OutageMinutes minutes) {

@@ -58,33 +58,10 @@ final class SheetAssembly {
                 state.reversedAt().orElse(null),
                 state.reverseReason().orElse(""),
                 log.isClosed() ? List.of() : warnings(),
-                stand == Stand.RUNNING || stand == Stand.REVERSING ? later(current) : List.of());
-    }
-
-    /**
-     * In the order of the procedure. A hold point at which one stands still waits for whoever signs after the next.
-     *
-     * @param now empty while the work is being reversed: when that is taken back, it goes on where it stood
-     */
-    private List<DayLogSheet.LaterView> later(Optional<LogStep> now) {
-        return state.steps().stream()
-                .filter(step -> step.applies() && !state.isPassed(step))
-                .filter(step -> now.isEmpty() || step.position() >= now.get().position())
-                .map(step -> new DayLogSheet.LaterView(step, readings.of(step.code()), parts(step, isNow(step, now))))
-                .filter(later -> !isNow(later.step(), now) || !later.parts().isEmpty())
-                .toList();
-    }
-
-    private static boolean isNow(LogStep step, Optional<LogStep> now) {
-        return now.map(step::equals).orElse(false);
-    }
-
-    private List<Hold.Part> parts(LogStep step, boolean now) {
-        if (!step.hold()) {
-            return List.of();
-        }
-        List<Hold.Part> unsigned = state.unsigned(Hold.valueOf(step.code()));
-        return now ? unsigned.subList(1, unsigned.size()) : unsigned;
+                stand == Stand.RUNNING || stand == Stand.REVERSING
+                        ? new StepsToCome(state, readings).after(current)
+                        : List.of(),
+                List.of());
     }
 
     private Stand stand() {
