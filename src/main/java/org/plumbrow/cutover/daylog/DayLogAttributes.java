@@ -9,7 +9,13 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
 
 /** What each page of the day log knows, whichever controller shows it. */
-@ControllerAdvice(assignableTypes = {DayLogController.class, DayLogChangesController.class, LogEntryController.class})
+@ControllerAdvice(
+        assignableTypes = {
+            DayLogController.class,
+            DayLogChangesController.class,
+            LogEntryController.class,
+            LogPeopleController.class
+        })
 class DayLogAttributes {
 
     @ModelAttribute("night")

@@ -178,7 +178,8 @@ class DayLogController {
                 part(hold, all.getOrDefault("part", "")),
                 all.getOrDefault("name", ""),
                 all.getOrDefault("trade", ""),
-                time.time());
+                time.time(),
+                all.getOrDefault("isHere", "").equals("yes"));
         Said said = time.isTime() ? holds.sign(projectId, signing) : TypedTime.refused("at");
         return pages.answer(projectId, said, all, new Reply(LOG, model, response, next));
     }

@@ -14,5 +14,10 @@ enum EntryKind {
     POWER_ON,
     SIGNED,
     CORRECTED,
-    TAKEN_BACK
+    TAKEN_BACK,
+    ARRIVED,
+    LEFT,
+    NEAR_MISS,
+    COULD_HAVE,
+    WAS_DONE
 }

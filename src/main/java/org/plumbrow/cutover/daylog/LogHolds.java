@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.cutover.daylog.LogPen.Said;
+import org.plumbrow.database.Ids;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Service;
 
@@ -24,14 +25,24 @@ public class LogHolds {
         this.pen = pen;
     }
 
-    /** @param at when it was signed, if not now */
+    /**
+     * @param at when it was signed, if not now
+     * @param isHere who signs is on site: written down as such with the signature, where the list does not say so yet
+     */
     public record Signing(
             UUID entryId,
             Hold hold,
             Hold.Part part,
             String name,
             String trade,
-            @Nullable LocalTime at) {}
+            @Nullable LocalTime at,
+            boolean isHere) {
+
+        /** By somebody who is on site, whether the list says so yet or not. */
+        public Signing(UUID entryId, Hold hold, Hold.Part part, String name, String trade, @Nullable LocalTime at) {
+            this(entryId, hold, part, name, trade, at, true);
+        }
+    }
 
     public Said sign(UUID projectId, Signing signing) {
         return pen.write(projectId, signing.entryId(), writing -> sign(writing, signing));
@@ -50,9 +61,29 @@ public class LogHolds {
         LogEntry.Signature signature = new LogEntry.Signature(
                 signing.part(), signing.name().strip(), signing.trade().strip());
         Instant at = writing.at(signing.at());
+        if (!isOnSite(writing, signing)) {
+            writing.about(
+                    Ids.next(), signing.hold().name(), EntryKind.ARRIVED, signature.name(), signature.trade(), at);
+        }
         writing.sign(signing.entryId(), signing.hold(), signature, at);
         return Said.stored("hold point " + signing.hold() + " is signed by the "
                 + signing.part().words() + ", " + writing.clock(at) + ".");
+    }
+
+    private static boolean isOnSite(Writing writing, Signing signing) {
+        return PeopleOnSite.of(writing.log(), writing.state()).isThere(signing.name());
+    }
+
+    /** Whoever passes a hold point is among the people on site; what a phone has kept has happened. */
+    private static Optional<Refusal> notOnSite(Writing writing, Signing signing) {
+        if (signing.isHere() || writing.isFromPhone() || isOnSite(writing, signing)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Refusal(
+                "isHere",
+                signing.name().strip() + " is not among the people on site ("
+                        + PeopleOnSite.of(writing.log(), writing.state()).names()
+                        + "). Write the name as it stands there, or say that they are here."));
     }
 
     /** Somebody has signed as the same, on another phone perhaps. */
@@ -99,6 +130,9 @@ public class LogHolds {
         if (trade < 2 || trade > MOST_TRADE) {
             refusals.add(
                     new Refusal("trade", "Write the trade or what they are here, for example journeyman electrician."));
+        }
+        if (refusals.isEmpty()) {
+            notOnSite(writing, signing).ifPresent(refusals::add);
         }
         writing.against(signing.at()).ifPresent(refusals::add);
         return refusals;

@@ -90,7 +90,10 @@ final class StepList {
     }
 
     private static boolean isAboutAnother(EntryKind kind) {
-        return kind == EntryKind.CORRECTED || kind == EntryKind.TAKEN_BACK || kind == EntryKind.STAYS;
+        return switch (kind) {
+            case CORRECTED, TAKEN_BACK, STAYS, COULD_HAVE, WAS_DONE -> true;
+            default -> false;
+        };
     }
 
     private EntryView view(LogEntry entry) {

@@ -75,6 +75,11 @@ final class Writing {
         return moment.now();
     }
 
+    /** Tapped on a phone, perhaps without signal: what was tapped there has happened. */
+    boolean isFromPhone() {
+        return tap != null;
+    }
+
     Instant storedAt() {
         return storedAt;
     }

@@ -92,7 +92,16 @@ class DayLogPagesTest {
     }
 
     private void signs(String hold, String part, String name) {
-        assertThat(post("/holds/" + hold + "/sign", "part", part, "name", name, "trade", "their trade"))
+        assertThat(post(
+                        "/holds/" + hold + "/sign",
+                        "part",
+                        part,
+                        "name",
+                        name,
+                        "trade",
+                        "their trade",
+                        "isHere",
+                        "yes"))
                 .hasStatus3xxRedirection();
     }
 
@@ -204,7 +213,7 @@ class DayLogPagesTest {
         assertThat(page.select("#step").text()).isEqualTo("Ready to lose power");
         assertThat(page.text()).contains("The latest reversal time is not set.");
         assertThat(page.select("#sign-form")).isEmpty();
-        assertThat(post("/holds/H1/sign", "part", "CUSTOMER", "name", "Perrin", "trade", "owner"))
+        assertThat(post("/holds/H1/sign", "part", "CUSTOMER", "name", "Perrin", "trade", "owner", "isHere", "yes"))
                 .hasStatus(422);
     }
 
