@@ -47,6 +47,7 @@ class ScheduleSamples implements RouteSamples {
     @Override
     public Map<String, Map<String, String>> fields() {
         return Map.of(
+                "POST /look-ahead/tell", Map.of("plan", "0197a000-0000-7000-8000-000000000000"),
                 "POST /look-ahead/publish", Map.of("plan", "0197a000-0000-7000-8000-000000000000"),
                 "POST /look-ahead/crews/undo", Map.of("move", "0"),
                 "POST /projects/{projectId}/schedule/{activityKey}/release", Map.of("version", "0"));

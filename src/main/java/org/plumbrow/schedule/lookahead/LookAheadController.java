@@ -95,7 +95,7 @@ class LookAheadController {
             return "schedule/not-published";
         }
         Flash.done(next, "The plan is published. Crews and customers see it from now on.");
-        return "redirect:/look-ahead";
+        return "redirect:/look-ahead/tell";
     }
 
     /** What the database refuses (a crew in two places) is said like what the draft itself says. */

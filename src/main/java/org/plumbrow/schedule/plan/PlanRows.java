@@ -64,6 +64,14 @@ class PlanRows {
                 .list();
     }
 
+    /** The plan that the published one took the place of. */
+    Optional<PlanHead> lastSuperseded(UUID branchId) {
+        return jdbc.sql("select * from plan where branch_id = ? and state = 'SUPERSEDED' order by number desc limit 1")
+                .param(branchId)
+                .query(PlanRows::head)
+                .optional();
+    }
+
     int lastNumber(UUID branchId) {
         return jdbc.sql("select coalesce(max(number), 0) from plan where branch_id = ?")
                 .param(branchId)

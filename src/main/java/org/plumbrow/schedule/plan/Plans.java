@@ -33,6 +33,11 @@ public class Plans {
         return publishedHead(branchId).map(this::whole);
     }
 
+    /** The plan that was published before the one that is. */
+    public Optional<StoredPlan> publishedBefore(UUID branchId) {
+        return rows.lastSuperseded(branchId).map(this::whole);
+    }
+
     private StoredPlan whole(PlanHead head) {
         return new StoredPlan(
                 head,

@@ -279,7 +279,7 @@ class PublishingTest {
                 .with(csrf())
                 .with(world.signedIn(branch.manager()))
                 .exchange();
-        assertThat(done).hasRedirectedUrl("/look-ahead");
+        assertThat(done).hasRedirectedUrl("/look-ahead/tell");
         MvcTestResult again = mvc.post()
                 .uri("/look-ahead/publish")
                 .param("plan", publishedId().toString())
