@@ -7,6 +7,7 @@ import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanCost;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Due;
 import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.Task;
@@ -89,6 +90,17 @@ final class KnownPlaces {
         int late = due.settled;
         for (int number : due.tasks) {
             late = isKnown(number) ? Math.max(late, due.late(finish[number], lastDay[number])) : late;
+        }
+        return late;
+    }
+
+    /** Weighted half-days late of one project's promises; 0 of none. */
+    long lateOf(int project, Decoder decoder, Dates dates) {
+        long late = 0;
+        if (project >= 0) {
+            for (int due : model.duesOfProject[project]) {
+                late += (long) model.dues[due].weight * decoder.late(model.dues[due], dates);
+            }
         }
         return late;
     }

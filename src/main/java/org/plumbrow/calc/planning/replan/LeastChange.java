@@ -1,6 +1,8 @@
 package org.plumbrow.calc.planning.replan;
 
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.Costing;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
@@ -32,6 +34,9 @@ public final class LeastChange {
 
     private static final int MOST_RUNS = 4;
 
+    /** Tasks of a branch up to which so many are tried; a larger one gets fewer, as each takes longer. */
+    private static final int A_BRANCH = 700;
+
     /** About two dates that move, or one far: what is changed cannot do with less. */
     private static final int ENOUGH = 12;
 
@@ -44,26 +49,64 @@ public final class LeastChange {
     private final Dates tried;
     private Candidate best;
 
-    private record Candidate(Order order, long late, long disturbance) {
+    /** The project served before all others whatever happens, -1 for none. */
+    private final int favoured;
+
+    private record Candidate(Order order, long favouredLate, long late, long disturbance) {
         boolean isBetterThan(Candidate other) {
+            if (favouredLate != other.favouredLate) {
+                return favouredLate < other.favouredLate;
+            }
             return late != other.late ? late < other.late : disturbance < other.disturbance;
         }
     }
 
-    private LeastChange(BranchModel model, Plan plan) {
+    private LeastChange(BranchModel model, Plan plan, int favoured) {
         this.model = model;
+        this.favoured = favoured;
         known = new KnownPlaces(model, plan);
         decoder = new Decoder(model);
         tried = decoder.emptyDates();
-        best = pushed(known.kept());
+        best = pushed(kept());
     }
 
-    /** The plan that changes least. */
+    /** The plan that changes least, of as many orders as a page can wait for: fewer on a large branch. */
     public static Plan plan(PlanningProblem problem, Published published) {
+        return made(problem, published, "", 0, () -> false);
+    }
+
+    /**
+     * As {@link #plan(PlanningProblem, Published)}, then searched on: less late first, then less moved.
+     *
+     * @param orders how many more are tried
+     * @param stopped asked now and then; the best plan so far is the answer
+     */
+    public static Plan plan(PlanningProblem problem, Published published, int orders, BooleanSupplier stopped) {
+        return made(problem, published, "", orders, stopped);
+    }
+
+    /**
+     * The plan that changes least with one project served before all others, by any crew and at any time: whether its promise
+     * could be kept, and what it would cost the others.
+     */
+    public static Plan favouring(PlanningProblem problem, Published published, String projectId) {
+        return made(problem, published, projectId, 0, () -> false);
+    }
+
+    private static Plan made(
+            PlanningProblem problem, Published published, String favoured, int orders, BooleanSupplier stopped) {
         BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.of(published));
-        Order order = new LeastChange(model, published.plan()).order();
+        Order order = new LeastChange(model, published.plan(), project(model, favoured)).order(orders, stopped);
         return PlanSearch.decoded(model, new Costing(problem, Optional.of(published)), order)
                 .plan();
+    }
+
+    private static int project(BranchModel model, String id) {
+        return Arrays.stream(model.tasks)
+                .filter(task -> task.activity.projectId().equals(id))
+                .mapToInt(task -> task.project)
+                .findFirst()
+                .orElse(-1);
     }
 
     /** The known sequence and the known crews, nothing earlier; what has to move pushes what comes after it. */
@@ -74,17 +117,40 @@ public final class LeastChange {
                 .plan();
     }
 
-    private Order order() {
-        around(known.kept());
+    private Order kept() {
+        Order order = known.kept();
+        if (favoured >= 0) {
+            for (int number : model.projects[favoured]) {
+                order.key()[number] = model.latestStart[number] - 4 * model.slots.size;
+                order.crew()[number] = Order.ANY;
+                order.notBefore()[number] = 0;
+            }
+        }
+        return order;
+    }
+
+    private Order order(int orders, BooleanSupplier stopped) {
+        around(kept());
         if (isNewAmong()) {
             around(newByUrgency());
         }
         for (int run = 1; run <= MOST_RUNS && best.disturbance > ENOUGH; run++) {
-            Mending mending = new Mending(known, decoder, best.order, run);
-            mending.run(ORDERS_A_RUN, () -> false);
-            take(pushed(mending.best()));
+            mend(share(ORDERS_A_RUN), false, run, () -> false);
+        }
+        if (orders > 0) {
+            mend(orders, true, MOST_RUNS + 1, stopped);
         }
         return best.order;
+    }
+
+    private int share(int most) {
+        return Math.max(2, most * A_BRANCH / Math.max(A_BRANCH, model.size()));
+    }
+
+    private void mend(int orders, boolean betters, int seed, BooleanSupplier stopped) {
+        Mending mending = new Mending(known, decoder, best.order, new Mending.Aim(betters, favoured), seed);
+        mending.run(orders, stopped);
+        take(pushed(mending.best()));
     }
 
     private boolean isNewAmong() {
@@ -97,9 +163,9 @@ public final class LeastChange {
     }
 
     private Order newByUrgency() {
-        Order order = known.kept();
+        Order order = kept();
         for (int number = 0; number < model.size(); number++) {
-            if (!known.isKnown(number)) {
+            if (!known.isKnown(number) && model.tasks[number].project != favoured) {
                 order.key()[number] = model.latestStart[number];
             }
         }
@@ -109,7 +175,7 @@ public final class LeastChange {
     private Candidate pushed(Order order) {
         decoder.decode(order, tried);
         long late = tried.unplaced() * UNPLACED + tried.lateness();
-        return new Candidate(order, late, known.disturbance(tried));
+        return new Candidate(order, known.lateOf(favoured, decoder, tried), late, known.disturbance(tried));
     }
 
     /**
@@ -118,11 +184,15 @@ public final class LeastChange {
      */
     private void around(Order order) {
         take(pushed(order));
+        int passes = share(MOST_PASSES);
         for (boolean anyCrew : new boolean[] {false, true}) {
             Order start = order.copy();
             boolean[] first = new boolean[model.projects.length];
-            for (int round = 0; round < MOST_LOOKED_AFTER; round++) {
-                Order settled = displacedLast(start, anyCrew);
+            if (favoured >= 0) {
+                first[favoured] = true;
+            }
+            for (int round = 0; round < share(MOST_LOOKED_AFTER); round++) {
+                Order settled = displacedLast(start, anyCrew, passes);
                 take(pushed(settled));
                 int project = worstBroken(first);
                 if (project < 0) {
@@ -162,9 +232,9 @@ public final class LeastChange {
     }
 
     /** What cannot stand in spite of all that can is served after it, so that it pushes nothing away. */
-    private Order displacedLast(Order from, boolean anyCrew) {
+    private Order displacedLast(Order from, boolean anyCrew, int passes) {
         Order order = from.copy();
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
+        for (int pass = 0; pass < passes; pass++) {
             decoder.decode(order, tried);
             if (!putBehind(order, anyCrew)) {
                 break;

@@ -19,6 +19,8 @@ final class Mending {
     /** Disturbance that a half-day of lateness outweighs while searching. */
     private static final double LATE = 1_000;
 
+    private static final double FAVOURED = 1e6;
+
     /** In units of disturbance: at first a few moved dates more are borne, at the end hardly one. */
     private static final double START_TEMPERATURE = 20;
 
@@ -31,6 +33,7 @@ final class Mending {
     private final BranchModel model;
     private final Decoder decoder;
     private final Chance chance;
+    private final Aim aim;
     private final Dates tried;
     private final Dates now;
     private final int[] movedWorks;
@@ -39,8 +42,17 @@ final class Mending {
     private Order best;
     private double bestCost;
 
-    Mending(KnownPlaces known, Decoder decoder, Order start, long seed) {
+    /**
+     * What is wanted beside least lateness.
+     *
+     * @param betters whether promises that were late in the known plan are looked after too
+     * @param favoured number of the project whose promise comes before all others, -1 for none
+     */
+    record Aim(boolean betters, int favoured) {}
+
+    Mending(KnownPlaces known, Decoder decoder, Order start, Aim aim, long seed) {
         this.known = known;
+        this.aim = aim;
         this.decoder = decoder;
         model = known.model;
         chance = new Chance(seed);
@@ -89,16 +101,16 @@ final class Mending {
     }
 
     private double cost(Dates dates) {
-        return dates.unplaced() * 1e9 + dates.lateness() * LATE + known.disturbance(dates);
+        return dates.unplaced() * 1e9
+                + known.lateOf(aim.favoured, decoder, dates) * FAVOURED
+                + dates.lateness() * LATE
+                + known.disturbance(dates);
     }
 
     private void change(Order next) {
         int late = chance.below(4) == 0 ? lateProject() : -1;
         if (late >= 0) {
-            int by = step();
-            for (int number : model.projects[late]) {
-                next.key()[number] += by;
-            }
+            shift(next, late);
             return;
         }
         int number = draw();
@@ -107,6 +119,19 @@ final class Mending {
             case 1 -> next.notBefore()[number] = next.notBefore()[number] == 0 ? kept.notBefore()[number] : 0;
             case 2 -> putBack(next, number);
             default -> next.key()[number] += step();
+        }
+    }
+
+    /** A project sooner or later as a whole; where dates may be bettered, in half of the cases freed of its known days. */
+    private void shift(Order next, int project) {
+        int by = step();
+        boolean free = aim.betters && chance.below(2) == 0;
+        for (int number : model.projects[project]) {
+            next.key()[number] += by;
+            if (free) {
+                next.notBefore()[number] = 0;
+                next.crew()[number] = Order.ANY;
+            }
         }
     }
 
