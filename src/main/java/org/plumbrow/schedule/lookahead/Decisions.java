@@ -96,8 +96,13 @@ final class Decisions {
                 .strip();
     }
 
-    private static Link why(PlannedPromise promise) {
-        return new Link("Why this date", "/projects/" + promise.projectId() + "/schedule");
+    /** To the work that decides the promise: why it ends then, and whether the promise can be kept. */
+    private Link why(PlannedPromise promise) {
+        String dates = "/projects/" + promise.projectId() + "/schedule";
+        return promise.bindingActivityId()
+                .map(rows::get)
+                .map(row -> new Link("Why, and what would keep it", dates + "/" + row.key() + "/why"))
+                .orElse(new Link("Its dates", dates));
     }
 
     private Decision twice(Clash clash) {

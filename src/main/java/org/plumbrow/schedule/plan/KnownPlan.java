@@ -29,7 +29,8 @@ public final class KnownPlan {
         return new Plan(placements, List.of(), List.of());
     }
 
-    static Published published(List<PlannedRow> rows, HalfDay today) {
+    /** With the weeks on which people count. */
+    public static Published published(List<PlannedRow> rows, HalfDay today) {
         return new Published(of(rows), HalfDay.afternoon(today.date().plusWeeks(WEEKS_COUNTED_ON)));
     }
 }

@@ -10,6 +10,7 @@ import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.relax.Relaxing;
+import org.plumbrow.calc.planning.replan.PromiseProbe;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.schedule.activity.ActivityList;
@@ -76,7 +77,8 @@ class WhyThisDate {
     private static WhyView without(ProjectFacts project, ActivityRow activity) {
         String heading = activity.title() + ", " + project.name()
                 + (activity.isDone() ? ": done, nothing moves it any more" : ": no date in the published plan yet");
-        return new WhyView(project, heading, activity.key(), activity.title(), List.of(), "", Optional.empty());
+        return new WhyView(
+                project, heading, activity.key(), activity.title(), List.of(), "", Optional.empty(), Optional.empty());
     }
 
     private WhyView with(
@@ -88,6 +90,8 @@ class WhyThisDate {
         Map<UUID, String> names = new HashMap<>();
         branch.jobs().forEach(job -> names.put(job.project().id(), job.project().name()));
         Map<UUID, String> crews = branch.crews().stream().collect(Collectors.toMap(PlanCrew::id, PlanCrew::name));
+        PlanningProblem problem = branch.toCore();
+        boolean seesAll = access.may(project.branchId(), May.SEE_LOOK_AHEAD);
         BindingChain chain = BindingChain.across(rows, activity.id());
         ChainLinks links = new ChainLinks(
                 project.id(),
@@ -106,9 +110,21 @@ class WhyThisDate {
                 activity.title(),
                 links.of(chain.links()),
                 links.sentence(chain.cause()),
-                access.may(project.branchId(), May.SEE_LOOK_AHEAD)
-                        ? moving(branch.toCore(), rows, activity)
-                        : Optional.empty());
+                seesAll ? promised(problem, rows, activity) : Optional.empty(),
+                seesAll ? moving(problem, rows, activity) : Optional.empty());
+    }
+
+    private static Optional<WhyView.Promised> promised(
+            PlanningProblem problem, Map<UUID, PlannedRow> rows, ActivityRow activity) {
+        String id = activity.id().toString();
+        String project = activity.projectId().toString();
+        boolean decides = problem.promises().stream()
+                .anyMatch(one ->
+                        one.projectId().equals(project) && one.activityIds().contains(id));
+        return decides
+                ? PromiseProbe.of(problem, KnownPlan.published(List.copyOf(rows.values()), problem.today()), project)
+                        .map(new ProspectWords(problem)::said)
+                : Optional.empty();
     }
 
     private static Optional<WhyView.Moving> moving(

@@ -12,6 +12,7 @@ import org.plumbrow.project.ProjectFacts;
  * @param title "Racking"
  * @param chain first cause first, the activity itself last; empty without a date
  * @param cause what bound the first of them
+ * @param promised whether the promise that the activity decides can be kept; empty where it decides none
  * @param moving empty where it may not be seen or has nothing to compare
  */
 record WhyView(
@@ -21,7 +22,11 @@ record WhyView(
         String title,
         List<Link> chain,
         String cause,
+        Optional<Promised> promised,
         Optional<Moving> moving) {
+
+    /** @param breaking a sentence for each other promise that breaks in the plan found @param proof what is proved and what is found */
+    record Promised(String shape, String answer, List<String> breaking, String proof) {}
 
     /**
      * One link.

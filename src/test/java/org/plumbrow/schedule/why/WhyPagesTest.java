@@ -112,6 +112,31 @@ class WhyPagesTest {
     }
 
     @Test
+    void thePromiseThatAWorkDecidesSaysWhetherItCanBeKeptAndWhatIsProved() throws Exception {
+        String kept = promised(second);
+        assertThat(kept)
+                .contains("System on, promised for Wed, Jun 30: kept, with ")
+                .contains(" to spare.");
+        assertThat(read(second, "racking", branch.manager()).select("section[aria-labelledby=promised]"))
+                .as("racking decides no promise")
+                .isEmpty();
+        branch = world.branch();
+        schedule.crew(branch, "Crew 1");
+        schedule.machine(branch, "Post driver", EquipmentKind.POST_DRIVER);
+        UUID hopeless = aProject("Elder Farm", LocalDate.of(2027, 3, 4));
+        schedule.planned(branch);
+        assertThat(promised(hopeless))
+                .contains("System on, promised for Thu, Mar 4: cannot be kept by any plan.")
+                .contains("Proved: with every crew and machine free for it alone");
+    }
+
+    private String promised(UUID project) throws UnsupportedEncodingException {
+        return read(project, "commissioning", branch.manager())
+                .select("section[aria-labelledby=promised]")
+                .text();
+    }
+
+    @Test
     void whatIsDoneOrHasNoDateSaysSo() throws Exception {
         assertThat(read(second, "survey", branch.manager()).selectFirst("h1").text())
                 .isEqualTo("Site survey, Birch Farm: done, nothing moves it any more");
