@@ -34,6 +34,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class AwaitedBook {
 
     private final AwaitedRows rows;
+    private final ReminderRows reminders;
     private final Projects projects;
     private final ProjectAccess projectAccess;
     private final EvidenceStore evidence;
@@ -45,6 +46,7 @@ public class AwaitedBook {
 
     AwaitedBook(
             AwaitedRows rows,
+            ReminderRows reminders,
             Projects projects,
             ProjectAccess projectAccess,
             EvidenceStore evidence,
@@ -54,6 +56,7 @@ public class AwaitedBook {
             ApplicationEventPublisher events,
             Clock clock) {
         this.rows = rows;
+        this.reminders = reminders;
         this.projects = projects;
         this.projectAccess = projectAccess;
         this.evidence = evidence;
@@ -75,6 +78,12 @@ public class AwaitedBook {
     public Awaited one(UUID projectId, UUID id) {
         projectAccess.require(projectId, May.EDIT_PROJECT);
         return rows.find(projectId, id).orElseThrow(NotFound::new);
+    }
+
+    /** The reminders of one wait, the last first. */
+    @Transactional(readOnly = true)
+    List<ReminderRows.Told> remindersOf(UUID awaitedId) {
+        return reminders.of(awaitedId);
     }
 
     /** The project's papers that a wait may name. */

@@ -106,7 +106,7 @@ class AwaitedPages {
     @GetMapping(ONE)
     String one(@PathVariable UUID projectId, @PathVariable UUID awaitedId, Model model) {
         model.addAttribute("awaitedForm", AwaitedForm.of(book.one(projectId, awaitedId)));
-        return form(projectId, "/" + awaitedId, model);
+        return known(projectId, awaitedId, model);
     }
 
     @PostMapping(ONE)
@@ -120,7 +120,7 @@ class AwaitedPages {
             RedirectAttributes next) {
         book.one(projectId, awaitedId);
         Awaited typed = form.read(new Entered(errors), awaitedId, projectId);
-        return saving.of(errors, response, () -> form(projectId, "/" + awaitedId, model))
+        return saving.of(errors, response, () -> known(projectId, awaitedId, model))
                 .make(
                         () -> book.change(typed),
                         () -> saved(projectId, next),
@@ -141,6 +141,11 @@ class AwaitedPages {
                 "/projects/" + projectId + "/waits/" + awaitedId,
                 now.version(),
                 AwaitedForm.of(now).written());
+    }
+
+    private String known(UUID projectId, UUID awaitedId, Model model) {
+        model.addAttribute("reminders", book.remindersOf(awaitedId));
+        return form(projectId, "/" + awaitedId, model);
     }
 
     private String form(UUID projectId, String suffix, Model model) {

@@ -119,7 +119,7 @@ class AwaitedRows {
                 .param("note", one.note());
     }
 
-    private static Awaited awaited(ResultSet row, int number) throws SQLException {
+    static Awaited awaited(ResultSet row, int number) throws SQLException {
         String result = row.getString("result");
         return new Awaited(
                 row.getObject("id", UUID.class),
