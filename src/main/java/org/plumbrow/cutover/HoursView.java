@@ -40,9 +40,20 @@ record HoursView(
         boolean mayBook) {
 
     private static final int DAYS_SHOWN = 12;
+    private static final int DAYS_OPEN = 3;
 
     /** The best hour of one day and how many others of it are windows, too. */
     record Day(Hour best, int others) {}
+
+    /** The days that lie open on the page. */
+    public List<Day> first() {
+        return days.subList(0, Math.min(DAYS_OPEN, days.size()));
+    }
+
+    /** The days that are folded. */
+    public List<Day> rest() {
+        return days.subList(first().size(), days.size());
+    }
 
     /** What the page says first, as the key of the sentence. */
     public String headline() {

@@ -15,6 +15,7 @@ import org.plumbrow.calc.outage.ranking.FactorKind;
 import org.plumbrow.calc.outage.ranking.Verdict;
 import org.plumbrow.cutover.ReadySheet.Light;
 import org.plumbrow.cutover.ReadySheet.Line;
+import org.plumbrow.cutover.ridethrough.LoadAnswers;
 import org.plumbrow.cutover.ridethrough.OnSite;
 import org.plumbrow.project.ProjectFacts;
 import org.springframework.stereotype.Component;
@@ -82,6 +83,12 @@ class ReadyKnown {
         add(lines, "Animals and milk", factors, ANIMALS);
         add(lines, "What is on site stands, latest reversal", factors, LOADS);
         add(lines, "Generator carries the load", factors, GENERATOR);
+        if (LoadAnswers.runIsAhead(site, window.day(), asking.today())) {
+            lines.add(new Line(
+                    "Generator’s run under the farm’s load",
+                    Light.NOT_YET,
+                    "Planned, and has not been yet. Write down the day on which it ran."));
+        }
         add(lines, "Weather of such hours", factors, WEATHER);
         if (!site.saysWhatSuffers() && !project.site().loads().isEmpty()) {
             lines.add(new Line(

@@ -85,15 +85,15 @@ class Readying {
                 project,
                 window,
                 known.of(project, window, site),
-                items(window, site),
+                items(window, site, project),
                 rows.newest(window.id()).orElse(null),
                 access.may(project.branchId(), May.RUN_CUTOVER));
     }
 
-    private List<ReadySheet.Item> items(OutageFacts window, OnSite site) {
+    private List<ReadySheet.Item> items(OutageFacts window, OnSite site, ProjectFacts project) {
         Map<ReadyItem, Said> said = rows.items(window.id());
         return Arrays.stream(ReadyItem.values())
-                .filter(item -> item.isAskedAt(site))
+                .filter(item -> item.isAskedAt(site, project))
                 .map(item -> new ReadySheet.Item(item, said.getOrDefault(item, Said.NOTHING)))
                 .toList();
     }

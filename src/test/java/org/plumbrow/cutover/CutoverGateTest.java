@@ -135,7 +135,9 @@ class CutoverGateTest {
         assertThat(item(6).state()).as("a run that is still ahead").isEqualTo(ItemState.OPEN);
         clock.standAt("2027-03-25T14:00:00Z");
         assertThat(item(6).state()).isEqualTo(ItemState.DONE);
-        assertThat(item(6).sentence()).startsWith("Fuel for ").contains("6 days after its last run");
+        assertThat(item(6).sentence())
+                .startsWith("Fuel for ")
+                .contains("Days since its last run under the farm's load: 6, 7 at most.");
     }
 
     @Test

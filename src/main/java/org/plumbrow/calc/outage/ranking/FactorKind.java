@@ -164,8 +164,8 @@ public enum FactorKind {
             "generator's last run",
             "days",
             1,
-            "{v} days after its last run under the farm's load, {l} at most.",
-            "{v} days after its last run under the farm's load, {l} at most.",
+            "Days since its last run under the farm's load: {v}, {l} at most.",
+            "Days since its last run under the farm's load: {v}, {l} at most.",
             "The limit stays: run it under the farm's load in the last {l} days."),
     REVERSAL(
             true,

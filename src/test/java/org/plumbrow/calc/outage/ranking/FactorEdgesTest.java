@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -22,6 +23,7 @@ import org.plumbrow.calc.outage.Slot;
 import org.plumbrow.calc.outage.WindowQuestion.Earliest;
 import org.plumbrow.calc.outage.WindowQuestion.Promise;
 import org.plumbrow.calc.outage.ranking.HourQuestion.WorkMinutes;
+import org.plumbrow.calc.ridethrough.Generator;
 
 /** Each rule that can be known ahead, one step on either side of its edge; the planned outage takes 90 minutes. */
 class FactorEdgesTest {
@@ -293,6 +295,80 @@ class FactorEdgesTest {
         assertThat(site.isBroken(FactorKind.GENERATOR_FIT, "10:00")).isFalse();
         assertThat(site.opened("10:00").generatorStops().orElseThrow().shortByMinutes())
                 .isEqualTo(50);
+    }
+
+    /** Fans of 20 kW that start at 40 kVA: 40 kW carry the start, 39.9 do not; no listed switch, other rotation: never. */
+    @Test
+    void aGeneratorThatDoesNotCarryIsNoCover() {
+        site.load(20, 30, 40).generator(40, Generator.Transfer.DOUBLE_THROW, Generator.Rotation.SAME, 20, DAY);
+        assertThat(site.isBroken(FactorKind.GENERATOR_FIT, "10:00")).isFalse();
+        site.generator(39.9, Generator.Transfer.DOUBLE_THROW, Generator.Rotation.SAME, 20, DAY);
+        assertThat(site.factor(FactorKind.GENERATOR_FIT, "10:00").sentence())
+                .isEqualTo("The generator does not meet: hardest start with the rest running.");
+        site.generator(60, Generator.Transfer.NONE, Generator.Rotation.SAME, 20, DAY);
+        assertThat(site.isBroken(FactorKind.GENERATOR_FIT, "10:00")).isTrue();
+        site.generator(60, Generator.Transfer.DOUBLE_THROW, Generator.Rotation.OPPOSITE, 20, DAY);
+        assertThat(site.isBroken(FactorKind.GENERATOR_FIT, "10:00")).isTrue();
+        site.load(200, 300, 400);
+        assertThat(site.factor(FactorKind.GENERATOR_FIT, "10:00").verdict()).isEqualTo(Verdict.CAUTION);
+    }
+
+    /** 7.2 gal carry 20 kW for three times 90 min; for 91 min they do not. */
+    @Test
+    void threeTimesTheOutageFollowsThePlannedMinutes() {
+        site.load(20, 30, 40).generator(7.2, DAY);
+        assertThat(site.isBroken(FactorKind.GENERATOR_FUEL, "10:00")).isFalse();
+        site.work = new WorkMinutes(60, 75, 91, 91);
+        site.generator(7.2, DAY);
+        assertThat(site.isBroken(FactorKind.GENERATOR_FUEL, "10:00")).isTrue();
+        assertThat(site.load(181, 200, 300).isBroken(FactorKind.RIDE_THROUGH, "10:00")).isFalse();
+        assertThat(site.factor(FactorKind.RIDE_THROUGH, "10:00").verdict()).isEqualTo(Verdict.CAUTION);
+    }
+
+    /** Rain and lightning count to two hours behind the end (1:30 pm of a window from 10:00), cold to the end only. */
+    @Test
+    void weatherIsLookedAtForTwoHoursMore() {
+        site.weatherAt(13, forecast(-20.1, 3, 50.1, 20.1));
+        assertThat(site.isBroken(FactorKind.RAIN, "09:30")).isFalse();
+        assertThat(site.isBroken(FactorKind.RAIN, "09:31")).isTrue();
+        assertThat(site.isBroken(FactorKind.LIGHTNING, "09:30")).isFalse();
+        assertThat(site.isBroken(FactorKind.LIGHTNING, "09:31")).isTrue();
+        assertThat(site.isBroken(FactorKind.COLD, "11:30")).isFalse();
+        assertThat(site.isBroken(FactorKind.COLD, "11:31")).isTrue();
+    }
+
+    /**
+     * The go/no-go list of the trade, rule by rule; what of it can be known ahead is a factor. The rest (keys, phones, lock
+     * points, parts, other sources) a person says on the readiness page.
+     */
+    @Test
+    void everyRuleThatCanBeKnownAheadIsAFactor() {
+        site.load(20, 30, 40).generator(20, DAY);
+        milk(4, "05:00", "07:30", "16:00", "18:30");
+        site.customer = new CustomerDays(List.of(), List.of(), List.of(slot("06:00", "20:00")), true, true);
+        site.animals = new AnimalDays(
+                List.of(new AnimalDays.FlockEvent(DAY.plusDays(3).atTime(9, 0), "the catch")),
+                List.of(new Daily(LocalTime.of(12, 0), LocalTime.of(12, 30), "feeding")),
+                OptionalDouble.of(75));
+        Map<String, List<FactorKind>> rules = Map.of(
+                "utility confirmed in time", List.of(FactorKind.NOTICE, FactorKind.UTILITY_DAY, FactorKind.SLOT),
+                "permit and inspection", List.of(FactorKind.WORK_DONE),
+                "crew complete and qualified", List.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.BRANCH_DAY),
+                "weather and two hours more",
+                        List.of(FactorKind.WIND, FactorKind.RAIN, FactorKind.LIGHTNING, FactorKind.COLD),
+                "loads or generator",
+                        List.of(
+                                FactorKind.RIDE_THROUGH,
+                                FactorKind.GENERATOR_FIT,
+                                FactorKind.GENERATOR_FUEL,
+                                FactorKind.GENERATOR_RUN),
+                "animals", List.of(FactorKind.FLOCK, FactorKind.FEEDING, FactorKind.HEAT_STRESS),
+                "milk", List.of(FactorKind.AFTER_MILKING, FactorKind.BEFORE_MILKING, FactorKind.TANK),
+                "customer there", List.of(FactorKind.CUSTOMER_THERE, FactorKind.BLACKOUT, FactorKind.BUSINESS_HOURS),
+                "way back", List.of(FactorKind.REVERSAL, FactorKind.DAYLIGHT),
+                "medical equipment", List.of(FactorKind.MEDICAL));
+        List<FactorKind> judged = site.opened("10:00").factors().stream().map(Factor::kind).toList();
+        rules.forEach((rule, kinds) -> assertThat(judged).as(rule).containsAll(kinds));
     }
 
     /** The example of a dairy: off 9:00, milking at 12:30, 45 min for the way back: decide by 11:45. */

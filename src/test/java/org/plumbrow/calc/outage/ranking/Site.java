@@ -92,16 +92,12 @@ final class Site {
     }
 
     Site generator(double fuelGal, LocalDate... runs) {
-        Generator machine = new Generator(
-                60,
-                Generator.Transfer.DOUBLE_THROW,
-                0,
-                20,
-                fuelGal,
-                0.08,
-                OptionalInt.of(1),
-                Generator.Rotation.SAME,
-                15);
+        return generator(60, Generator.Transfer.DOUBLE_THROW, Generator.Rotation.SAME, fuelGal, runs);
+    }
+
+    Site generator(
+            double kw, Generator.Transfer transfer, Generator.Rotation rotation, double fuelGal, LocalDate... runs) {
+        Generator machine = new Generator(kw, transfer, 0, 20, fuelGal, 0.08, OptionalInt.of(1), rotation, 15);
         generator = Optional.of(new GeneratorDays(
                 GeneratorCover.of(machine, List.of(new GeneratorCover.FarmLoad("fans", 20, 2)), work.planned()),
                 List.of(runs)));
