@@ -321,7 +321,8 @@ class FactorEdgesTest {
         site.work = new WorkMinutes(60, 75, 91, 91);
         site.generator(7.2, DAY);
         assertThat(site.isBroken(FactorKind.GENERATOR_FUEL, "10:00")).isTrue();
-        assertThat(site.load(181, 200, 300).isBroken(FactorKind.RIDE_THROUGH, "10:00")).isFalse();
+        assertThat(site.load(181, 200, 300).isBroken(FactorKind.RIDE_THROUGH, "10:00"))
+                .isFalse();
         assertThat(site.factor(FactorKind.RIDE_THROUGH, "10:00").verdict()).isEqualTo(Verdict.CAUTION);
     }
 
@@ -367,7 +368,8 @@ class FactorEdgesTest {
                 "customer there", List.of(FactorKind.CUSTOMER_THERE, FactorKind.BLACKOUT, FactorKind.BUSINESS_HOURS),
                 "way back", List.of(FactorKind.REVERSAL, FactorKind.DAYLIGHT),
                 "medical equipment", List.of(FactorKind.MEDICAL));
-        List<FactorKind> judged = site.opened("10:00").factors().stream().map(Factor::kind).toList();
+        List<FactorKind> judged =
+                site.opened("10:00").factors().stream().map(Factor::kind).toList();
         rules.forEach((rule, kinds) -> assertThat(judged).as(rule).containsAll(kinds));
     }
 
