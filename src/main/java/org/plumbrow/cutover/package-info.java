@@ -16,6 +16,7 @@
             "notice",
             "branch",
             "evidence",
+            "evidence :: pdf",
             "project",
             "project :: gate",
             "estimate",

@@ -12,6 +12,7 @@
             "web",
             "branch",
             "evidence",
+            "evidence :: pdf",
             "evidence :: table",
             "project",
             "survey",

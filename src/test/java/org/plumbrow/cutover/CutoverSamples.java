@@ -25,6 +25,8 @@ class CutoverSamples implements RouteSamples {
                 "locks",
                 "loadKind",
                 "houses",
+                "reportFor",
+                "utility",
                 "windowId",
                 Ids.next().toString());
     }

@@ -17,6 +17,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocume
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.plumbrow.design.DesignFacts;
+import org.plumbrow.evidence.pdf.Typeface;
 
 /** All sheets of a design as a PDF: one a page, 17 by 11 inches, with bookmarks. The same data give the same bytes. */
 public final class Packet {

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.evidence.pdf.Typeface;
 
 /** A sheet drawn on a page of a PDF: lines as lines, words as words. A page's own zero is its lower left corner. */
 final class Pdf implements Paper {

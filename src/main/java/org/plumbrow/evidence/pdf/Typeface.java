@@ -1,4 +1,4 @@
-package org.plumbrow.design.drawing;
+package org.plumbrow.evidence.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,10 +13,10 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** A font that goes into a PDF with the letters that are used; what it has no letter for is written as a visible sign. */
-final class Typeface {
+public final class Typeface {
 
     /** Stands for a letter that the font does not have. */
-    static final int REPLACEMENT = 0xFFFD;
+    public static final int REPLACEMENT = 0xFFFD;
 
     private static final double THOUSANDTHS = 1000;
 
@@ -29,7 +29,7 @@ final class Typeface {
     }
 
     /** @param file below {@code fonts/} */
-    static Typeface of(PDDocument document, String file) {
+    public static Typeface of(PDDocument document, String file) {
         String path = "/fonts/" + file;
         try (InputStream in = Objects.requireNonNull(Typeface.class.getResourceAsStream(path), path)) {
             TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
@@ -39,12 +39,12 @@ final class Typeface {
         }
     }
 
-    PDFont font() {
+    public PDFont font() {
         return font;
     }
 
     /** The same words with a sign for each letter that cannot be written, and a space for what is none. */
-    String writable(String words) {
+    public String writable(String words) {
         StringBuilder writable = new StringBuilder();
         words.codePoints().map(this::writable).forEach(writable::appendCodePoint);
         return writable.toString();
@@ -58,7 +58,7 @@ final class Typeface {
     }
 
     /** Of words that can be written, in points. */
-    double width(String writable, double size) throws IOException {
+    public double width(String writable, double size) throws IOException {
         return font.getStringWidth(writable) / THOUSANDTHS * size;
     }
 }
