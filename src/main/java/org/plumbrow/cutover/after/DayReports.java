@@ -75,7 +75,7 @@ class DayReports {
      */
     record Reading(
             ReportFor reading, String sha256, @Nullable Kept kept) {
-        public boolean isKept() {
+        public boolean stands() {
             return kept != null && kept.sha256.equals(sha256);
         }
     }

@@ -88,7 +88,7 @@ final class UtilityReport {
 
     private String ending() {
         return day.reversedAt() == null
-                ? "Done as planned step by step; the log is closed."
+                ? "Done; the log is closed."
                 : "Reversed at %s: everything was put back as it was. %s"
                         .formatted(clock(day.reversedAt()), day.reversedBecause());
     }

@@ -19,6 +19,7 @@ import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.OutageRecords;
 import org.plumbrow.cutover.Outages;
 import org.plumbrow.cutover.daylog.DayTaps;
+import org.plumbrow.evidence.MadeUpPhoto;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -65,6 +66,7 @@ class DayReportTest {
         report = "/projects/" + project + "/outage/report/" + window;
         clock.standAt("2027-03-26T12:28:00Z");
         taps.upTo(pm, project, "7");
+        taps.photo(pm, project, "7", MadeUpPhoto.jpeg(320, 200));
         taps.wrong(pm, project, "A ladder slipped, nobody hurt");
         taps.tap(pm, project, "8", "14");
     }
@@ -99,7 +101,9 @@ class DayReportTest {
                 .contains("minutes without power")
                 .contains("Step 4, Utility opens the service 9:00 AM 8:48 AM")
                 .contains("Leg A to neutral 120.0 V volts, usually 114 to 126")
-                .contains("Sil electrician, trade")
+                .contains("Sil")
+                .contains("lugs.jpg, brought by")
+                .doesNotContain("cannot be shown")
                 .contains("A ladder slipped, nobody hurt")
                 .contains("It does not say that equipment may be touched");
         clock.pass(java.time.Duration.ofDays(3));
@@ -114,7 +118,7 @@ class DayReportTest {
         assertThat(text(pdf))
                 .contains("Your power cut on Friday, March 26, 2027")
                 .contains(
-                        "Your power was off from 8:48 AM to 9:40 AM: 52 minutes. We had told you 90 minutes, and to plan"
+                        "Your power was off from 8:48 AM to 9:36 AM: 48 minutes. We had told you 90 minutes, and to plan"
                                 + " for 120.")
                 .contains("Do not open or touch electric boxes and wires")
                 .doesNotContain("ladder", "VE-7788", "Sil ", "hold point", "Step ")

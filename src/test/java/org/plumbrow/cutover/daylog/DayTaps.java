@@ -8,6 +8,7 @@ import org.plumbrow.TestClock;
 import org.plumbrow.TestWorld;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.database.Ids;
+import org.plumbrow.evidence.Upload;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.web.Visitor;
@@ -27,6 +28,7 @@ public class DayTaps {
     private final LogHolds holds;
     private final LogReversal reversal;
     private final LogChanges changes;
+    private final LogPhotos photos;
 
     DayTaps(
             TestWorld world,
@@ -36,7 +38,8 @@ public class DayTaps {
             LogSteps steps,
             LogHolds holds,
             LogReversal reversal,
-            LogChanges changes) {
+            LogChanges changes,
+            LogPhotos photos) {
         this.world = world;
         this.clock = clock;
         this.projects = projects;
@@ -45,6 +48,7 @@ public class DayTaps {
         this.holds = holds;
         this.reversal = reversal;
         this.changes = changes;
+        this.photos = photos;
     }
 
     /** Opens the log, sets the latest reversal to be needed by half past noon, and taps up to and with this step. */
@@ -94,6 +98,10 @@ public class DayTaps {
                                 Ids.next(), line.code(), LogScript.usual(readings, line.code()), Map.of(), null)));
             }
         });
+    }
+
+    public void photo(Visitor who, UUID project, String step, byte[] jpeg) {
+        world.as(who, () -> must(photos.add(project, Ids.next(), step, new Upload("lugs.jpg", jpeg, ""))));
     }
 
     public void wrong(Visitor who, UUID project, String text) {
