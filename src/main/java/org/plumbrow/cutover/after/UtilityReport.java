@@ -75,6 +75,7 @@ final class UtilityReport {
         paper.line("Site: " + day.project().site().address() + "; meter "
                 + String.join(", ", day.project().site().meterNumbers()));
         paper.line("Person in charge: " + day.personInCharge());
+        paper.line("On site: " + String.join("; ", day.people()));
         paper.line("Planned: off at %s, %d minutes."
                 .formatted(CLOCK.format(day.window().start()), day.window().outageMinutes()));
         paper.line("Actual: off at %s, on at %s, %s minutes without power."

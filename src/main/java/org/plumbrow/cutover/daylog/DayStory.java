@@ -17,7 +17,8 @@ import org.plumbrow.project.ProjectFacts;
  *
  * @param now the moment at which it is told
  * @param lines the procedure of that day in its order; empty before the log was opened
- * @param notes what people wrote of what was wrong, newest last
+ * @param notes what people wrote of what was wrong, near misses too, newest last
+ * @param people who was on site, with what they were there for
  * @param reversedBecause empty when it was not reversed, or before somebody has said why
  */
 public record DayStory(
@@ -31,6 +32,7 @@ public record DayStory(
         @Nullable Latest latest,
         @Nullable Word lastWord,
         List<Note> notes,
+        List<String> people,
         List<UUID> photos,
         @Nullable Instant reversedAt,
         String reversedBecause,

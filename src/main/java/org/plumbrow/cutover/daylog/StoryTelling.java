@@ -2,6 +2,7 @@ package org.plumbrow.cutover.daylog;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -48,6 +49,7 @@ final class StoryTelling {
                 null,
                 List.of(),
                 List.of(),
+                List.of(),
                 null,
                 "",
                 null);
@@ -69,6 +71,7 @@ final class StoryTelling {
                 latest(),
                 lastWord(),
                 notes(),
+                people(),
                 photos(),
                 state.reversedAt().orElse(null),
                 state.reverseReason().orElse(""),
@@ -151,7 +154,7 @@ final class StoryTelling {
     private DayStory.@Nullable Word lastWord() {
         return state.steps().stream()
                 .flatMap(step -> state.entriesOf(step.code()).stream())
-                .max(java.util.Comparator.comparing(LogEntry::storedAt).thenComparing(LogEntry::number))
+                .max(Comparator.comparing(LogEntry::storedAt).thenComparing(LogEntry::number))
                 .map(this::word)
                 .orElse(null);
     }
@@ -168,12 +171,26 @@ final class StoryTelling {
     }
 
     private List<DayStory.Note> notes() {
-        return state.of(EntryKind.WRONG).stream()
+        Stream<DayStory.Note> wrong = state.of(EntryKind.WRONG).stream()
                 .map(one -> new DayStory.Note(
                         state.step(one.entry().step()).title(),
                         String.valueOf(one.value()),
                         one.at(),
-                        one.entry().byName()))
+                        one.entry().byName()));
+        return Stream.concat(wrong, NearMiss.of(state).stream().map(this::note))
+                .sorted(Comparator.comparing(DayStory.Note::at))
+                .toList();
+    }
+
+    private DayStory.Note note(NearMiss miss) {
+        String text = "near miss: %s Could have: %s Done: %s".formatted(miss.happened(), miss.couldHave(), miss.done());
+        return new DayStory.Note(state.step(miss.step()).title(), text, miss.at(), miss.by());
+    }
+
+    private List<String> people() {
+        return PeopleOnSite.of(log, state).all().stream()
+                .map(person -> person.name() + ", " + person.role())
+                .distinct()
                 .toList();
     }
 

@@ -29,6 +29,7 @@ public class DayTaps {
     private final LogReversal reversal;
     private final LogChanges changes;
     private final LogPhotos photos;
+    private final LogPeople people;
 
     DayTaps(
             TestWorld world,
@@ -39,7 +40,8 @@ public class DayTaps {
             LogHolds holds,
             LogReversal reversal,
             LogChanges changes,
-            LogPhotos photos) {
+            LogPhotos photos,
+            LogPeople people) {
         this.world = world;
         this.clock = clock;
         this.projects = projects;
@@ -49,6 +51,7 @@ public class DayTaps {
         this.reversal = reversal;
         this.changes = changes;
         this.photos = photos;
+        this.people = people;
     }
 
     /** Opens the log, sets the latest reversal to be needed by half past noon, and taps up to and with this step. */
@@ -102,6 +105,10 @@ public class DayTaps {
 
     public void photo(Visitor who, UUID project, String step, byte[] jpeg) {
         world.as(who, () -> must(photos.add(project, Ids.next(), step, new Upload("lugs.jpg", jpeg, ""))));
+    }
+
+    public void nearMiss(Visitor who, UUID project, String happened, String couldHave, String done) {
+        world.as(who, () -> must(people.nearMiss(project, new LogPeople.Told(Ids.next(), happened, couldHave, done))));
     }
 
     public void wrong(Visitor who, UUID project, String text) {
