@@ -1,6 +1,8 @@
 package org.plumbrow.cutover.ridethrough;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -13,14 +15,17 @@ import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.validation.BeanPropertyBindingResult;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-/** Pasting a weather forecast for a site. */
+/** A weather forecast for a site, pasted or from a file. */
 @Controller
 class ForecastPages {
 
@@ -36,7 +41,16 @@ class ForecastPages {
         this.saving = saving;
     }
 
-    record ForecastForm(@Nullable String text, @Nullable String version) {}
+    record ForecastForm(@Nullable String text, @Nullable String version) {
+
+        /** What is in the file takes the place of what stood in the field. */
+        ForecastForm with(@Nullable MultipartFile file) throws IOException {
+            return file == null || file.isEmpty()
+                    ? this
+                    : new ForecastForm(
+                            new String(file.getBytes(), StandardCharsets.UTF_8).replace("\uFEFF", ""), version);
+        }
+    }
 
     @GetMapping("/projects/{projectId}/outage/forecast")
     String forecast(@PathVariable UUID projectId, Model model) {
@@ -57,11 +71,16 @@ class ForecastPages {
     @PostMapping("/projects/{projectId}/outage/forecast")
     String forecast(
             @PathVariable UUID projectId,
-            @ModelAttribute("forecastForm") ForecastForm form,
-            BindingResult errors,
+            @ModelAttribute("forecastForm") ForecastForm typed,
+            @RequestParam(name = "file", required = false) @Nullable MultipartFile file,
             Model model,
             HttpServletResponse response,
-            RedirectAttributes next) {
+            RedirectAttributes next)
+            throws IOException {
+        ForecastForm form = typed.with(file);
+        BindingResult errors = new BeanPropertyBindingResult(form, "forecastForm");
+        model.addAttribute("forecastForm", form);
+        model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "forecastForm", errors);
         String text = Entered.text(form.text());
         return saving.of(errors, response, () -> page(projectId, model))
                 .make(

@@ -4,15 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.UUID;
 import org.assertj.core.data.Offset;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
@@ -56,6 +60,32 @@ class ForecastTest {
         assertThat(paste(project, pm, "2027-03-16 09:00,50,70,12,10,0", -1)).hasStatus3xxRedirection();
         MvcTestResult older = paste(project, pm, "2027-03-16 09:00,40,70,12,10,0", -1);
         assertThat(older).hasStatus(409);
+    }
+
+    /** With the mark that some programs put before UTF-8. What is wrong in it can be put right in the field. */
+    @Test
+    void aFileTakesThePlaceOfWhatStandsInTheField() throws Exception {
+        CutoverFixture.Ground ground = fixture.ground();
+        UUID project = fixture.dairy(ground);
+        Visitor pm = ground.branch().projectManager();
+        MvcTestResult wrong = file(project, pm, "2027-03-16 09:00,50,70,12\n2027-03-16 10:00,50,damp,12", -1);
+        assertThat(wrong).hasStatus(422);
+        Document page = Jsoup.parse(wrong.getResponse().getContentAsString());
+        assertThat(page.select("#text-wrong").text()).startsWith("Line 2:");
+        assertThat(page.select("textarea[name=text]").text()).contains("10:00,50,damp");
+        assertThat(file(project, pm, "\uFEFF2027-03-16 09:00,50,70,12\n", -1)).hasStatus3xxRedirection();
+    }
+
+    private MvcTestResult file(UUID project, Visitor pm, String text, long version) {
+        return mvc.post()
+                .uri("/projects/" + project + "/outage/forecast")
+                .multipart()
+                .file(new MockMultipartFile("file", "hours.csv", "text/csv", text.getBytes(StandardCharsets.UTF_8)))
+                .param("text", "what stood there")
+                .param("version", Long.toString(version))
+                .with(world.signedIn(pm))
+                .with(csrf())
+                .exchange();
     }
 
     private MvcTestResult paste(UUID project, Visitor pm, String text, long version) {
