@@ -34,9 +34,13 @@ final class MakespanModel {
         return model;
     }
 
-    /** The end of the last step, as something to be made small. */
-    IntVar makespan() {
-        IntVar makespan = model.newIntVar(project.criticalPath(), horizon, "makespan");
+    /**
+     * The end of the last step, as something to be made small.
+     *
+     * @param lower no timetable is shorter
+     */
+    IntVar makespan(int lower) {
+        IntVar makespan = model.newIntVar(Math.min(lower, horizon), horizon, "makespan");
         for (int step = 0; step < intervals.length; step++) {
             SingleProject.Step said = project.steps().get(step);
             if (said.successors().isEmpty()) {

@@ -1,9 +1,11 @@
 package org.plumbrow.calc.planning.singleproject.proof;
 
-import java.util.concurrent.CompletableFuture;
+import java.util.List;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.LongSupplier;
 import org.plumbrow.calc.planning.exact.PieceSolver;
 import org.plumbrow.calc.planning.singleproject.ListEvolution;
@@ -11,8 +13,8 @@ import org.plumbrow.calc.planning.singleproject.SingleProject;
 import org.plumbrow.calc.planning.singleproject.Timetable;
 
 /**
- * Narrows the gap between a known timetable and a lower bound from both sides, on two threads: one looks for shorter
- * timetables, the other raises the bound. Where they meet both end.
+ * Narrows the gap between a known timetable and a lower bound from both sides, on three threads: one looks for shorter
+ * timetables, two raise the bound. Where they meet all end. Three also on two cores: none is of use for every project.
  */
 public final class MakespanProof {
 
@@ -23,7 +25,11 @@ public final class MakespanProof {
     private static final double SECOND_SHARE = 0.1;
 
     private static final double LATER_SHARE = 0.95;
-    private static final long STOP_AGAIN_MILLIS = 20;
+
+    /** After so many schedules for each pair of steps the search leaves its core to the bound. */
+    private static final long MOST_PER_PAIR = 300;
+
+    private static final long LOOK_AGAIN_MILLIS = 20;
 
     private final SingleProject project;
     private final Standing standing;
@@ -60,36 +66,42 @@ public final class MakespanProof {
 
     private void run() {
         BoundClimb climb = new BoundClimb(project, standing, seed);
-        CompletableFuture<Void> climbing = CompletableFuture.runAsync(climb, task -> new Thread(task, "bound").start());
-        search();
-        awaitEnd(climb, climbing);
-    }
-
-    private void search() {
-        long schedules = FIRST_SCHEDULES;
-        double share = SECOND_SHARE;
-        for (int round = 1; !standing.isOver(); round++) {
-            double before = standing.secondsLeft();
-            ListEvolution.best(project, schedules, (long) seed + round, standing);
-            double perSecond = schedules / Math.max(1e-3, before - standing.secondsLeft());
-            schedules = Math.max(FIRST_SCHEDULES, (long) (share * perSecond * standing.secondsLeft()));
-            share = LATER_SHARE;
+        Relaxation relaxation = new Relaxation(project, standing, seed);
+        ScheduledExecutorService threads = Executors.newScheduledThreadPool(3);
+        try {
+            List<Future<?>> bounds = List.of(threads.submit(relaxation), threads.submit(climb));
+            threads.scheduleWithFixedDelay(
+                    () -> {
+                        climb.stopWhenAnswered();
+                        relaxation.stopWhenOver();
+                    },
+                    LOOK_AGAIN_MILLIS,
+                    LOOK_AGAIN_MILLIS,
+                    TimeUnit.MILLISECONDS);
+            search();
+            for (Future<?> bound : bounds) {
+                bound.get();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("the bound could not be raised", e.getCause());
+        } finally {
+            threads.shutdownNow();
         }
     }
 
-    private static void awaitEnd(BoundClimb climb, CompletableFuture<Void> climbing) {
-        while (!climbing.isDone()) {
-            climb.stop();
-            try {
-                climbing.get(STOP_AGAIN_MILLIS, TimeUnit.MILLISECONDS);
-            } catch (TimeoutException stillThere) {
-                continue;
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                return;
-            } catch (ExecutionException e) {
-                throw new IllegalStateException("the bound could not be raised", e.getCause());
-            }
+    private void search() {
+        long most = MOST_PER_PAIR * project.size() * project.size();
+        long schedules = FIRST_SCHEDULES;
+        double share = SECOND_SHARE;
+        for (int round = 1; most > 0 && !standing.isOver(); round++) {
+            double before = standing.secondsLeft();
+            ListEvolution.best(project, schedules, (long) seed + round, standing);
+            double perSecond = schedules / Math.max(1e-3, before - standing.secondsLeft());
+            most -= schedules;
+            schedules = Math.max(FIRST_SCHEDULES, Math.min(most, (long) (share * perSecond * standing.secondsLeft())));
+            share = LATER_SHARE;
         }
     }
 }
