@@ -74,7 +74,7 @@ public final class Planner {
             return proved(best, bound, 0);
         }
         watch.progress("Giving the whole plan to the solver", 1, 1, dates.lateness());
-        whole.solve(effort.wholeWork(), effort.seed());
+        whole.solve(effort.wholeWork(), effort.seed(), watch::isStopped);
         Found better = whole.better()
                 .map(order -> best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), order)))
                 .orElse(best);

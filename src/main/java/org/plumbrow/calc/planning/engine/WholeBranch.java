@@ -2,6 +2,7 @@ package org.plumbrow.calc.planning.engine;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.exact.Answer;
 import org.plumbrow.calc.planning.exact.Piece;
 import org.plumbrow.calc.planning.exact.PieceSolver;
@@ -42,15 +43,18 @@ final class WholeBranch {
         return works > 0 && works <= MOST_WORKS;
     }
 
-    /** @param work deterministic seconds of the solver */
-    void solve(double work, long seed) {
+    /**
+     * @param work deterministic seconds of the solver
+     * @param stopped asked all the time; what is found and proved by then stands
+     */
+    void solve(double work, long seed, BooleanSupplier stopped) {
         Dates only = new Decoder(model).emptyDates();
         only.take(plan);
         for (int number = 0; number < counts.length; number++) {
             only.crew[number] = counts[number] ? only.crew[number] : -1;
         }
         Piece all = new Piece(model, only, counts, latest(), true);
-        Answer answer = new PieceSolver(false, (int) (seed & 0x7FFFFFFF)).prove(all, work);
+        Answer answer = new PieceSolver(false, (int) (seed & 0x7FFFFFFF)).prove(all, work, stopped);
         bound = answer.kind() == Answer.Kind.IMPOSSIBLE
                 ? 0
                 : Math.min(plan.lateness(), answer.bound() + model.settledLateness);

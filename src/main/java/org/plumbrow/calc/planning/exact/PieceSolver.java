@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** Solves a piece within a limit of work that is the same on every machine. */
 public final class PieceSolver {
@@ -56,14 +57,18 @@ public final class PieceSolver {
     /**
      * As far as the work allows towards a proof: workers that make bounds and one that makes plans, taking turns in an
      * order that does not depend on threads.
+     *
+     * @param stopped asked all the time; what is found and proved by then is the answer
      */
-    public Answer prove(Piece piece, double work) {
+    public Answer prove(Piece piece, double work, BooleanSupplier stopped) {
         CpSolver solver = solver(work);
         solver.getParameters()
                 .setNumWorkers(PROVERS.size())
                 .setInterleaveSearch(true)
                 .addAllSubsolvers(PROVERS);
-        return solve(piece, solver);
+        try (Interrupting watching = new Interrupting(solver, stopped)) {
+            return watching.isTold() ? none(Answer.Kind.NOTHING, 0) : solve(piece, solver);
+        }
     }
 
     private CpSolver solver(double work) {

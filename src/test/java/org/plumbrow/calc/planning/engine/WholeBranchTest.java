@@ -2,8 +2,15 @@ package org.plumbrow.calc.planning.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
+import org.plumbrow.calc.planning.LargeBranch;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.SerialPlanner;
 import org.plumbrow.calc.planning.TightBranch;
+import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Order;
@@ -27,7 +34,7 @@ class WholeBranchTest {
             decoder.decode(Order.urgent(branch.model), dates);
             if (dates.unplaced() == 0 && dates.lateness() > 0) {
                 WholeBranch whole = new WholeBranch(branch.model, dates);
-                whole.solve(0.2, seed);
+                whole.solve(0.2, seed, () -> false);
                 assertThat(whole.bound()).as("seed " + seed).isLessThanOrEqualTo(branch.least());
                 tried++;
                 reached += whole.bound() == branch.least() ? 1 : 0;
@@ -35,5 +42,23 @@ class WholeBranchTest {
         }
         assertThat(tried).isGreaterThan(250);
         assertThat(reached).as("of %d", tried).isGreaterThan(tried * 9 / 10);
+    }
+
+    /** Work of minutes, broken off after a moment: the answer is there soon and still no more than any plan. */
+    @Test
+    void endsSoonAfterItIsToldToStop() {
+        BranchModel model = model(LargeBranch.of(20, 2));
+        Dates dates = new Decoder(model).emptyDates();
+        new Decoder(model).decode(Order.urgent(model), dates);
+        WholeBranch whole = new WholeBranch(model, dates);
+        long begun = System.nanoTime();
+        BooleanSupplier afterAMoment = () -> System.nanoTime() - begun > 300_000_000L;
+        whole.solve(600, 1, afterAMoment);
+        assertThat(Duration.ofNanos(System.nanoTime() - begun)).isLessThan(Duration.ofSeconds(20));
+        assertThat(whole.bound()).isBetween(0L, dates.lateness());
+    }
+
+    private static BranchModel model(PlanningProblem problem) {
+        return BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
     }
 }
