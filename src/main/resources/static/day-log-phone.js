@@ -7,8 +7,7 @@
   const box = find('phone');
   const {person, zone, log} = box.dataset;
   const make = (tag, text, more) => Object.assign(document.createElement(tag), {textContent: text}, more);
-  const words = Object.fromEntries([...find('phone-words').content.children].map(one => [one.dataset.word, one.textContent]));
-  const say = (word, ...values) => values.reduce((text, value, i) => text.replaceAll('{' + i + '}', value), words[word]);
+  const {words, say} = phone.texts();
   const clock = window.plumbrowClock;
   const time = at => new Intl.DateTimeFormat('en-US', {timeZone: zone, hour: 'numeric', minute: '2-digit'})
     .format(at + clock.ahead).replace(/[AP]M/, half => half.toLowerCase());
@@ -42,7 +41,12 @@
       else line.append(words.typed);
       return line;
     }));
-    if (all.some(one => one.said)) show('refused', words.sentback);
+    find('phone-list').hidden = !all.length;
+    find('phone-count').textContent = say('count', all.length);
+    if (all.some(one => one.said)) {
+      find('phone-list').open = true;
+      show('refused', words.sentback);
+    }
     return all;
   };
 
@@ -187,24 +191,24 @@
   const opened = open();
 
   const copies = async () => {
-    if (!navigator.serviceWorker) {
-      find('phone-pages').textContent = words.nohttps;
-      return;
-    }
-    await navigator.serviceWorker.register('/survey-worker.js', {scope: log});
-    const worker = await navigator.serviceWorker.ready;
     const files = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(one => one.href || one.src);
-    const wanted = [log, log + '/wrong', log + '/reversal-time'].map(one => new URL(one, location).href).concat(files);
-    for (const {href} of document.querySelectorAll('.steps a[href*="/entries/"]')) if (!await caches.match(href)) wanted.push(href);
-    // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it.
-    await new Promise(done => {
-      const {port1, port2} = new MessageChannel();
-      port1.onmessage = done;
-      worker.active.postMessage(wanted, [port2]);
-    });
-    const there = await Promise.all(wanted.map(one => caches.match(one)));
-    if (there.every(Boolean)) find('phone-pages').textContent = words.pages;
+    const pages = [log, log + '/wrong', log + '/reversal-time'].map(one => new URL(one, location).href);
+    const entries = await phone.missing([...document.querySelectorAll('.steps a[href*="/entries/"]')].map(one => one.href));
+    const there = await phone.copies(log, [...pages, ...entries, ...files]);
+    if (there === null) find('phone-pages').textContent = words.nohttps;
+    if (!there) return;
+    find('phone-pages').textContent = words.pages;
+    find('phone-home').hidden = matchMedia('(display-mode: standalone)').matches;
   };
+
+  // Some browsers let the page offer it; in the others it is in their menu.
+  addEventListener('beforeinstallprompt', event => {
+    event.preventDefault();
+    const offer = find('phone-home').querySelector('button');
+    offer.hidden = false;
+    offer.onclick = () => event.prompt();
+  });
+  addEventListener('appinstalled', () => { find('phone-home').hidden = true; });
 
   const begin = async () => {
     box.hidden = false;
@@ -217,11 +221,7 @@
       keepsNothing = true;
       return show('other', words.keepsnothing);
     }
-    await send();
-    const again = () => document.visibilityState === 'visible' && send();
-    addEventListener('online', again);
-    document.addEventListener('visibilitychange', again);
-    setInterval(again, 20000);
+    await phone.keepSending(send);
     if (!kept) copies().catch(() => {});
   };
   begin();

@@ -126,6 +126,38 @@ window.plumbrowPhone = (() => {
       });
     }),
     send: (person, told) => alone(() => sendAll(person, told)),
+    // Now, and whenever there may be signal again. It listens first: signal that comes back during the first try is not missed.
+    keepSending: send => {
+      const again = () => document.visibilityState === 'visible' && send();
+      addEventListener('online', again);
+      document.addEventListener('visibilitychange', again);
+      setInterval(again, 20000);
+      return send();
+    },
+    // Copies of these addresses for later: whether all are there; null where this page's own address does not allow it.
+    copies: async (scope, wanted) => {
+      if (!navigator.serviceWorker) return null;
+      await navigator.serviceWorker.register('/survey-worker.js', {scope});
+      const worker = await navigator.serviceWorker.ready;
+      // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it.
+      await new Promise(done => {
+        const {port1, port2} = new MessageChannel();
+        port1.onmessage = done;
+        worker.active.postMessage(wanted, [port2]);
+      });
+      return (await Promise.all(wanted.map(one => caches.match(one)))).every(Boolean);
+    },
+    missing: async addresses => {
+      if (!window.caches) return addresses;
+      const there = await Promise.all(addresses.map(one => caches.match(one)));
+      return addresses.filter((one, i) => !there[i]);
+    },
+    // What this page says, from its template.
+    texts: () => {
+      const words = Object.fromEntries([...document.getElementById('phone-words').content.children]
+        .map(one => [one.dataset.word, one.textContent]));
+      return {words, say: (word, ...values) => values.reduce((text, value, i) => text.replaceAll('{' + i + '}', value), words[word])};
+    },
     id: () => crypto.randomUUID?.() ?? '10000000-1000-4000-8000-100000000000'.replace(/[018]/g,
       digit => (digit ^ crypto.getRandomValues(new Uint8Array(1))[0] & 15 >> digit / 4).toString(16))
   };

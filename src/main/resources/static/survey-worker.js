@@ -51,7 +51,7 @@ const answered = request => {
   const {origin, pathname, search} = new URL(request.url);
   if (request.method !== 'GET' || origin !== self.location.origin) return null;
   if (/^\/projects\/[^/]+\/(survey(\/[a-z-]+)?|day-log(\/(wrong|reversal-time|entries\/[0-9a-f-]{36}))?)$/.test(pathname) && !search) return page(request);
-  return /\.(css|js|svg)$/.test(pathname) ? file(request) : null;
+  return /\.(css|js|svg|png)$/.test(pathname) ? file(request) : null;
 };
 
 self.addEventListener('fetch', event => {

@@ -7,8 +7,7 @@
   const {person, zone, survey} = box.dataset;
   const find = id => document.getElementById(id);
   const make = (tag, text, more) => Object.assign(document.createElement(tag), {textContent: text}, more);
-  const words = Object.fromEntries([...find('phone-words').content.children].map(one => [one.dataset.word, one.textContent]));
-  const say = (word, ...values) => values.reduce((text, value, i) => text.replaceAll('{' + i + '}', value), words[word]);
+  const {words, say} = phone.texts();
   const when = at => {
     const day = {timeZone: zone, month: 'short', day: 'numeric'};
     const as = style => new Intl.DateTimeFormat('en-US', style).format(at);
@@ -181,17 +180,12 @@
 
   // Copies of these pages for later, where the address allows it.
   const copies = async () => {
-    if (!navigator.serviceWorker) {
-      find('phone-pages').textContent = words.nohttps;
-      return;
-    }
-    await navigator.serviceWorker.register('/survey-worker.js', {scope: survey});
-    await navigator.serviceWorker.ready;
     const parts = [...document.querySelectorAll('.parts a')].map(link => link.href);
     const files = [...document.querySelectorAll('link[href], script[src]')].map(one => one.href || one.src);
     const wanted = [location.href.replace(/[?#].*/, ''), new URL(survey, location).href, ...parts, ...files];
-    for (const one of wanted) if (!await caches.match(one)) await fetch(one);
-    find('phone-pages').textContent = words.pages;
+    const there = await phone.copies(survey, await phone.missing(wanted));
+    if (there === null) find('phone-pages').textContent = words.nohttps;
+    else if (there) find('phone-pages').textContent = words.pages;
   };
 
   const begin = async () => {
@@ -204,11 +198,7 @@
       return show('risk', words.keepsnothing);
     }
     await list();
-    await send();
-    const again = () => document.visibilityState === 'visible' && send();
-    addEventListener('online', again);
-    document.addEventListener('visibilitychange', again);
-    setInterval(again, 30000);
+    await phone.keepSending(send);
     if (!old) copies().catch(() => {});
   };
   begin();

@@ -3,6 +3,7 @@ package org.plumbrow.browser;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -16,12 +17,15 @@ import java.util.stream.Stream;
  */
 final class Chromium {
 
+    private static final double SLOW_MACHINE_MS = 30_000;
+
     private static final Chromium ONE = new Chromium();
 
     private final Playwright playwright;
     private final Browser browser;
 
     private Chromium() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(SLOW_MACHINE_MS);
         Map<String, String> environment = new HashMap<>(System.getenv());
         environment.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
         playwright = Playwright.create(new Playwright.CreateOptions().setEnv(environment));

@@ -3,10 +3,12 @@ package org.plumbrow.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonObject;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.FilePayload;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,8 +39,6 @@ class DayLogOfflineTest {
             }
             """;
 
-    private static final double SLOW_MACHINE_MS = 30_000;
-
     @LocalServerPort
     int port;
 
@@ -57,7 +57,6 @@ class DayLogOfflineTest {
     /** The outage of a project is today, and its log is open and on the phone. */
     @BeforeEach
     void aLogThatIsOnThePhone() {
-        PlaywrightAssertions.setDefaultAssertionTimeout(SLOW_MACHINE_MS);
         phone = new Visits(port).of("maren");
         anOutageToday(phone);
         Page page = phone.newPage();
@@ -213,6 +212,30 @@ class DayLogOfflineTest {
         isStoredOnce();
     }
 
+    /** Signal that comes back while the first try still waits for its answer is not missed until the next turn of the clock. */
+    @Test
+    void signalThatComesBackDuringATryIsNotMissed() {
+        phone.setOffline(true);
+        Page page = opened(phone, log);
+        tapStepOne(page);
+        says(page, "No signal");
+        phone.setOffline(false);
+        List<Route> held = new ArrayList<>();
+        phone.route("**/phone", route -> {
+            if (held.isEmpty()) {
+                held.add(route);
+            } else {
+                route.resume();
+            }
+        });
+        page.reload();
+        page.waitForCondition(() -> !held.isEmpty());
+        page.evaluate("() => dispatchEvent(new Event('online'))");
+        held.get(0).abort();
+        assertThat(page.locator("#phone-waiting li"))
+                .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(12_000));
+    }
+
     @Test
     void aServerThatIsDownKeepsTheTapOnThePhone() {
         Page page = opened(phone, log);
@@ -322,6 +345,7 @@ class DayLogOfflineTest {
         page.fill("[name='r.A-N']:visible", "12");
         page.click("button:has-text('Save what is read so far')");
         assertThat(page.locator("#phone-waiting li")).hasCount(2);
+        page.click("#phone-list summary");
         page.click("#phone-waiting li >> nth=1 >> button:has-text('Not so')");
         assertThat(page.locator("#phone-waiting li")).hasCount(1);
         reconnect(page);
@@ -343,6 +367,22 @@ class DayLogOfflineTest {
         says(page, "Photo at step 1, ");
         reconnect(page);
         assertThat(page.locator(".steps a[href^='/evidence/']")).hasCount(1);
+    }
+
+    /** As the browser itself judges it. */
+    @Test
+    void theBrowserWouldPutTheLogOnTheHomeScreen() {
+        Page page = opened(phone, log);
+        assertThat(page.locator("#phone-home")).containsText("Add to Home Screen");
+        CDPSession browser = phone.newCDPSession(page);
+        JsonObject manifest = browser.send("Page.getAppManifest");
+        assertThat(manifest.getAsJsonArray("errors")).isEmpty();
+        assertThat(manifest.get("data").getAsString()).contains("\"start_url\":\"" + log + "\"");
+        JsonObject judged = browser.send("Page.getInstallabilityErrors");
+        assertThat(judged.getAsJsonArray("installabilityErrors"))
+                .allSatisfy(
+                        one -> assertThat(one.getAsJsonObject().get("errorId").getAsString())
+                                .isEqualTo("in-incognito"));
     }
 
     @Test

@@ -38,6 +38,7 @@ class SignInSecurity {
         "/webjars/**",
         "/*.css",
         "/*.js",
+        "/*.png",
         "/icons/**",
         "/favicon.svg",
         "/favicon.ico",

@@ -206,6 +206,28 @@ class DayLogPagesTest {
     }
 
     @Test
+    void theLogCanBePutOnTheHomeScreenWithItsIcons() throws Exception {
+        open();
+        Document page = page("");
+        assertThat(page.select("link[rel=manifest]").attr("crossorigin")).isEqualTo("use-credentials");
+        String address = page.select("link[rel=manifest]").attr("href");
+        assertThat(address).isEqualTo(base() + "/manifest");
+        var manifest = getAs(pm, "/manifest");
+        assertThat(manifest).hasStatusOk().hasContentType("application/manifest+json");
+        assertThat(manifest).bodyJson().extractingPath("$.start_url").isEqualTo(base());
+        assertThat(manifest).bodyJson().extractingPath("$.scope").isEqualTo(base());
+        assertThat(manifest).bodyJson().extractingPath("$.display").isEqualTo("standalone");
+        assertThat(manifest)
+                .bodyJson()
+                .extractingPath("$.icons[*].sizes")
+                .asArray()
+                .contains("192x192", "512x512");
+        for (String icon : List.of("/icon-192.png", "/icon-512.png", "/icon-maskable-512.png", "/icon-180.png")) {
+            assertThat(mvc.get().uri(icon).exchange()).hasStatusOk().hasContentType("image/png");
+        }
+    }
+
+    @Test
     void aShutHoldPointSaysWhatIsMissingAndOffersNoSignature() throws Exception {
         open();
         List.of("1", "2", "3").forEach(this::passes);
