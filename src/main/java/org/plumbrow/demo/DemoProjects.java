@@ -31,8 +31,11 @@ class DemoProjects {
 
     private final ProjectRegister register;
 
-    DemoProjects(ProjectRegister register) {
+    private final DemoMore more;
+
+    DemoProjects(ProjectRegister register, DemoMore more) {
         this.register = register;
+        this.more = more;
     }
 
     /** A project of the story, with the row that tells it. */
@@ -40,7 +43,7 @@ class DemoProjects {
 
     List<Told> open(Cast cast, Story story, DemoSettings.Places places) {
         List<Told> told = new ArrayList<>();
-        List<SeedRow> rows = new ArrayList<>(SeedRow.of("projects.csv"));
+        List<SeedRow> rows = new ArrayList<>(more.projects(SeedRow.of("projects.csv")));
         rows.sort(java.util.Comparator.comparing((SeedRow row) -> begun(row)).reversed());
         for (SeedRow row : rows) {
             LocalDate day = story.daysAgo(begun(row));

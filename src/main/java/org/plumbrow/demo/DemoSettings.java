@@ -54,6 +54,7 @@ class DemoSettings {
     private final WeatherEditing weather;
     private final CrewEditing crews;
     private final EquipmentEditing machines;
+    private final DemoMore more;
 
     DemoSettings(
             BranchSettings settings,
@@ -62,7 +63,8 @@ class DemoSettings {
             OfficeEditing offices,
             WeatherEditing weather,
             CrewEditing crews,
-            EquipmentEditing machines) {
+            EquipmentEditing machines,
+            DemoMore more) {
         this.settings = settings;
         this.place = place;
         this.utilities = utilities;
@@ -70,6 +72,7 @@ class DemoSettings {
         this.weather = weather;
         this.crews = crews;
         this.machines = machines;
+        this.more = more;
     }
 
     /** Utilities and permit offices by name. */
@@ -150,7 +153,7 @@ class DemoSettings {
 
     private Map<String, UUID> crews(Cast cast, Story story) {
         Map<String, UUID> ids = new LinkedHashMap<>();
-        for (SeedRow row : SeedRow.of("crews.csv")) {
+        for (SeedRow row : more.crews(SeedRow.of("crews.csv"))) {
             Set<Skill> skills = EnumSet.noneOf(Skill.class);
             row.parts("skills", ";").forEach(skill -> skills.add(Skill.valueOf(skill)));
             UUID id = Ids.next();
@@ -169,7 +172,7 @@ class DemoSettings {
 
     private Map<String, UUID> machines(UUID branch, Story story) {
         Map<String, UUID> ids = new LinkedHashMap<>();
-        for (SeedRow row : SeedRow.of("equipment.csv")) {
+        for (SeedRow row : more.machines(SeedRow.of("equipment.csv"))) {
             UUID id = Ids.next();
             refused(machines.add(
                     id,
