@@ -31,6 +31,7 @@
             "calc :: planning",
             "calc :: relax",
             "calc :: replan",
+            "calc :: causes",
             "calc :: search",
             "calc :: planning-engine"
         })

@@ -126,8 +126,8 @@ final class Decisions {
     private Decision finding(PlanFinding finding) {
         List<Link> links = finding.activityId()
                 .map(rows::get)
-                .map(row -> List.of(
-                        new Link("Open " + row.words(), "/projects/" + row.projectId() + "/schedule/" + row.key())))
+                .map(row -> "/projects/" + row.projectId() + "/schedule/" + row.key())
+                .map(href -> List.of(new Link("Open it", href), new Link("What clashes there", href + "/why")))
                 .orElse(List.of());
         return new Decision(finding.stopsPublishing() ? "trouble" : "risk", finding.sentence(), "", links);
     }

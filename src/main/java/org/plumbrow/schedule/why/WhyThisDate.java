@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.causes.SmallestCauses;
 import org.plumbrow.calc.planning.relax.Relaxing;
 import org.plumbrow.calc.planning.replan.PromiseProbe;
 import org.plumbrow.project.ProjectFacts;
@@ -61,7 +62,7 @@ class WhyThisDate {
         Map<UUID, PlannedRow> rows = published.map(StoredPlan::byActivity).orElse(Map.of());
         PlannedRow placed = rows.get(activity.id());
         return placed == null || placed.isDone()
-                ? without(project, activity)
+                ? without(project, activity, branch)
                 : with(project, activity, branch, rows, placed);
     }
 
@@ -74,11 +75,19 @@ class WhyThisDate {
                         activities.read(List.of(project), branch.settings()).get(0));
     }
 
-    private static WhyView without(ProjectFacts project, ActivityRow activity) {
+    private WhyView without(ProjectFacts project, ActivityRow activity, BranchProblem branch) {
         String heading = activity.title() + ", " + project.name()
                 + (activity.isDone() ? ": done, nothing moves it any more" : ": no date in the published plan yet");
         return new WhyView(
-                project, heading, activity.key(), activity.title(), List.of(), "", Optional.empty(), Optional.empty());
+                project,
+                heading,
+                activity.key(),
+                activity.title(),
+                List.of(),
+                "",
+                clash(project, activity, branch.toCore()),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private WhyView with(
@@ -110,8 +119,18 @@ class WhyThisDate {
                 activity.title(),
                 links.of(chain.links()),
                 links.sentence(chain.cause()),
+                clash(project, activity, problem),
                 seesAll ? promised(problem, rows, activity) : Optional.empty(),
                 seesAll ? moving(problem, rows, activity) : Optional.empty());
+    }
+
+    /** What of the branch's input cannot hold together for this activity; a project that is not in the plan has nothing. */
+    private List<String> clash(ProjectFacts project, ActivityRow activity, PlanningProblem problem) {
+        String id = activity.id().toString();
+        boolean planned = problem.activities().stream().anyMatch(one -> one.id().equals(id));
+        return planned && access.may(project.branchId(), May.SEE_LOOK_AHEAD)
+                ? new CauseWords(problem).said(SmallestCauses.of(problem, id))
+                : List.of();
     }
 
     private static Optional<WhyView.Promised> promised(

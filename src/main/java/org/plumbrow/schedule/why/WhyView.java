@@ -12,6 +12,7 @@ import org.plumbrow.project.ProjectFacts;
  * @param title "Racking"
  * @param chain first cause first, the activity itself last; empty without a date
  * @param cause what bound the first of them
+ * @param clash what cannot hold together, a sentence each; empty where nothing clashes or it may not be seen
  * @param promised whether the promise that the activity decides can be kept; empty where it decides none
  * @param moving empty where it may not be seen or has nothing to compare
  */
@@ -22,6 +23,7 @@ record WhyView(
         String title,
         List<Link> chain,
         String cause,
+        List<String> clash,
         Optional<Promised> promised,
         Optional<Moving> moving) {
 

@@ -1,6 +1,7 @@
 package org.plumbrow.schedule.why;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.io.UnsupportedEncodingException;
 import java.time.LocalDate;
@@ -134,6 +135,40 @@ class WhyPagesTest {
         return read(project, "commissioning", branch.manager())
                 .select("section[aria-labelledby=promised]")
                 .text();
+    }
+
+    @Test
+    void whatCannotHoldTogetherIsNamed() throws Exception {
+        assertThat(read(second, "racking", branch.manager()).select("section[aria-labelledby=clash]"))
+                .isEmpty();
+        LocalDate sunday = LocalDate.of(2027, 5, 2);
+        MvcTestResult settled = mvc.post()
+                .uri("/projects/" + second + "/schedule/racking/fix")
+                .param("version", version())
+                .param("lastMove", "0")
+                .param("day", sunday.toString())
+                .param("half", "MORNING")
+                .param("reason", "told the farmer")
+                .with(csrf())
+                .with(world.signedIn(branch.manager()))
+                .exchange();
+        assertThat(settled).hasStatus3xxRedirection();
+        assertThat(read(second, "racking", branch.manager())
+                        .select("section[aria-labelledby=clash]")
+                        .text())
+                .contains("Birch Farm, racking is settled on Sun, May 2")
+                .contains("Nobody works on Sun, May 2")
+                .contains("Changing any one of them is enough");
+    }
+
+    private String version() throws UnsupportedEncodingException {
+        MvcTestResult page = mvc.get()
+                .uri("/projects/" + second + "/schedule/racking")
+                .with(world.signedIn(branch.manager()))
+                .exchange();
+        return Jsoup.parse(page.getResponse().getContentAsString())
+                .select("[name=version]")
+                .val();
     }
 
     @Test

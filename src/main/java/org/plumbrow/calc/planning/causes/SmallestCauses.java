@@ -1,0 +1,118 @@
+package org.plumbrow.calc.planning.causes;
+
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.plumbrow.calc.planning.Activity;
+import org.plumbrow.calc.planning.Finding;
+import org.plumbrow.calc.planning.Fix;
+import org.plumbrow.calc.planning.Plan;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.Predecessor;
+import org.plumbrow.calc.planning.SerialPlanner;
+
+/**
+ * Finds a smallest set of conditions that cannot hold together (deletion filter: Chinneck and Dravnieks, ORSA Journal on
+ * Computing 3, 1991): of all conditions one after the other is taken away for good if the activity cannot hold without it
+ * either. What is left clashes, and changing any one of it is enough; there may be other such sets. Works that are neither
+ * settled nor needed by the activity are left out, so no clash is due to how the plan ranks its work.
+ */
+public final class SmallestCauses {
+
+    private final PlanningProblem problem;
+    private final String activityId;
+
+    private SmallestCauses(PlanningProblem problem, String activityId) {
+        this.problem = problem;
+        this.activityId = activityId;
+    }
+
+    /**
+     * @param activityId of a finding
+     * @return empty where the activity can hold once the works that are free make way, or where nothing that could be
+     *     changed here is the cause (a circle)
+     */
+    public static List<Cause> of(PlanningProblem problem, String activityId) {
+        PlanningProblem narrow = narrowed(problem, activityId);
+        return new SmallestCauses(narrow, activityId).found();
+    }
+
+    private List<Cause> found() {
+        if (!clashes(problem)) {
+            return List.of();
+        }
+        Set<Cause> gone = new HashSet<>();
+        List<Cause> left = new ArrayList<>();
+        for (Cause cause : new Conditions(problem, horizon()).all()) {
+            gone.add(cause);
+            if (!clashes(WithoutCauses.of(problem, gone))) {
+                gone.remove(cause);
+                left.add(cause);
+            }
+        }
+        return left;
+    }
+
+    /** The last settled start or planned finish: days off behind it bind nothing. */
+    private LocalDate horizon() {
+        LocalDate last = problem.today().date();
+        for (Activity activity : problem.activities()) {
+            if (activity.fix() instanceof Fix.Pinned pin && pin.start().date().isAfter(last)) {
+                last = pin.start().date();
+            }
+        }
+        return last;
+    }
+
+    private boolean clashes(PlanningProblem changed) {
+        Plan plan = SerialPlanner.plan(changed);
+        return plan.findings().stream().map(Finding::activityId).anyMatch(activityId::equals);
+    }
+
+    private static PlanningProblem narrowed(PlanningProblem problem, String activityId) {
+        Map<String, Activity> byId = new HashMap<>();
+        problem.activities().forEach(activity -> byId.put(activity.id(), activity));
+        Activity asked = byId.get(activityId);
+        if (asked == null) {
+            throw new IllegalArgumentException("no activity " + activityId);
+        }
+        Set<String> needed = new HashSet<>();
+        Deque<String> open = new ArrayDeque<>(List.of(activityId));
+        problem.activities().stream()
+                .filter(one ->
+                        one.fix() instanceof Fix.Pinned || one.fix() instanceof Fix.Begun || isOfGroup(one, asked))
+                .forEach(one -> open.add(one.id()));
+        while (!open.isEmpty()) {
+            String id = open.remove();
+            if (needed.add(id)) {
+                byId.get(id).predecessors().stream()
+                        .map(Predecessor::activityId)
+                        .forEach(open::add);
+            }
+        }
+        return new PlanningProblem(
+                problem.calendar(),
+                problem.today(),
+                problem.lastDay(),
+                problem.projects(),
+                problem.activities().stream()
+                        .filter(activity -> needed.contains(activity.id()))
+                        .toList(),
+                problem.crews(),
+                problem.equipment(),
+                List.of(),
+                problem.weather());
+    }
+
+    private static boolean isOfGroup(Activity one, Activity asked) {
+        return asked.continuityGroup().isPresent()
+                && one.projectId().equals(asked.projectId())
+                && one.continuityGroup().equals(asked.continuityGroup());
+    }
+}
