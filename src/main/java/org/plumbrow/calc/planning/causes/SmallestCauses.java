@@ -3,6 +3,8 @@ package org.plumbrow.calc.planning.causes;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.plumbrow.calc.planning.Activity;
+import org.plumbrow.calc.planning.Crew;
 import org.plumbrow.calc.planning.Finding;
 import org.plumbrow.calc.planning.Fix;
 import org.plumbrow.calc.planning.Plan;
@@ -70,9 +73,34 @@ public final class SmallestCauses {
         return last;
     }
 
+    /** Whichever crew is asked first: the planner gives a work to the first free one, and another might do as well. */
     private boolean clashes(PlanningProblem changed) {
-        Plan plan = SerialPlanner.plan(changed);
-        return plan.findings().stream().map(Finding::activityId).anyMatch(activityId::equals);
+        List<Crew> crews = new ArrayList<>(changed.crews());
+        for (int turn = 0; turn < Math.max(1, crews.size()); turn++) {
+            Plan plan = SerialPlanner.plan(asking(changed, crews));
+            if (plan.findings().stream().map(Finding::activityId).noneMatch(activityId::equals)) {
+                return false;
+            }
+            Collections.rotate(crews, 1);
+        }
+        return true;
+    }
+
+    /** Those whose crew is settled take it before others choose. */
+    private static PlanningProblem asking(PlanningProblem problem, List<Crew> crews) {
+        return new PlanningProblem(
+                problem.calendar(),
+                problem.today(),
+                problem.lastDay(),
+                problem.projects(),
+                problem.activities().stream()
+                        .sorted(Comparator.comparing(activity -> !(activity.fix() instanceof Fix.Pinned pin
+                                && pin.crewId().isPresent())))
+                        .toList(),
+                crews,
+                problem.equipment(),
+                problem.promises(),
+                problem.weather());
     }
 
     private static PlanningProblem narrowed(PlanningProblem problem, String activityId) {
