@@ -18,7 +18,7 @@ import java.util.List;
 public record LearnedOutage(int n, double factor) {
 
     /** How many outages that took what was expected it is worth to know nothing. */
-    static final int WEIGHT = 3;
+    public static final int WEIGHT = 3;
 
     static final double LEAST = 0.25;
     static final double MOST = 4;
@@ -36,7 +36,8 @@ public record LearnedOutage(int n, double factor) {
             }
         }
 
-        double ratio() {
+        /** Actual by expected, held between the limits. */
+        public double ratio() {
             return Math.max(LEAST, Math.min(MOST, (double) actual / expected));
         }
     }

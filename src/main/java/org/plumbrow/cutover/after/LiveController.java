@@ -11,9 +11,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 class LiveController {
 
     private final LiveDays live;
+    private final LearnedMinutes learned;
 
-    LiveController(LiveDays live) {
+    LiveController(LiveDays live, LearnedMinutes learned) {
         this.live = live;
+        this.learned = learned;
     }
 
     @GetMapping("/cutovers/today")
@@ -26,5 +28,11 @@ class LiveController {
     String one(@PathVariable UUID projectId, Model model) {
         model.addAttribute("view", live.one(projectId));
         return "cutover/live";
+    }
+
+    @GetMapping("/projects/{projectId}/outage/learned")
+    String learned(@PathVariable UUID projectId, Model model) {
+        model.addAttribute("view", learned.of(projectId));
+        return "cutover/learned";
     }
 }
