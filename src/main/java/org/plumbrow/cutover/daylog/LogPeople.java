@@ -86,13 +86,11 @@ class LogPeople {
                 return Said.meanwhile("", "They are no longer on the list of who is there.");
             }
             List<Refusal> refusals = new ArrayList<>(closed(writing));
-            writing.against(at).ifPresent(refusals::add);
+            writing.against(at).map(no -> Refusal.ofForm(no.sentence())).ifPresent(refusals::add);
             Instant left = writing.at(at);
             if (refusals.isEmpty() && left.isBefore(person.get().from())) {
-                refusals.add(new Refusal(
-                        "at",
-                        person.get().name() + " came at "
-                                + writing.clock(person.get().from()) + ", after that."));
+                refusals.add(Refusal.ofForm(person.get().name() + " came at "
+                        + writing.clock(person.get().from()) + ", after that."));
             }
             if (!refusals.isEmpty()) {
                 return Said.refused(refusals);

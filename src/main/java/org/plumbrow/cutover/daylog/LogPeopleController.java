@@ -68,7 +68,7 @@ class LogPeopleController {
         TypedTime time = TypedTime.of(all.get("left"));
         Said said = time.isTime()
                 ? people.leaves(projectId, LogPages.entry(all), entryId, time.time())
-                : TypedTime.refused("at");
+                : TypedTime.refused("");
         Map<String, String> typed = new HashMap<>(all);
         typed.put("of", entryId.toString());
         return answer(projectId, said, typed, new Reply(PEOPLE, model, response, next));
