@@ -42,6 +42,24 @@ record AwaitedForm(
                 String.valueOf(one.version()));
     }
 
+    /** The same asked once more: a correction put right, a ticket that ends. */
+    static AwaitedForm again(Awaited one) {
+        return new AwaitedForm(
+                one.kind().name(),
+                one.about(),
+                one.owedBy().name(),
+                one.owedName(),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "-1");
+    }
+
     private static String text(@Nullable Object value) {
         return value == null ? "" : value.toString();
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Saving;
 import org.plumbrow.database.Ids;
 import org.plumbrow.project.ProjectAccess;
@@ -24,6 +25,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** What a project waits for, and who owes the branch what. */
@@ -83,9 +85,13 @@ class AwaitedPages {
     }
 
     @GetMapping(PAGE + "/new")
-    String blank(@PathVariable UUID projectId, Model model) {
+    String blank(
+            @PathVariable UUID projectId,
+            @RequestParam(name = "again", required = false) @Nullable UUID before,
+            Model model) {
         projectAccess.require(projectId, May.EDIT_PROJECT);
-        model.addAttribute("awaitedForm", AwaitedForm.EMPTY);
+        model.addAttribute(
+                "awaitedForm", before == null ? AwaitedForm.EMPTY : AwaitedForm.again(book.one(projectId, before)));
         return form(projectId, "/new", model);
     }
 

@@ -42,6 +42,11 @@ record OwedLine(
         return !awaited.isOpen() && awaited.hasExpired(today);
     }
 
+    /** Whether it is asked for once more with one tap: it came and is no good, or no longer counts. */
+    public boolean mayBeAskedAgain() {
+        return !awaited.isOpen() && (!awaited.isGood() || awaited.kind() == AwaitedKind.LOCATE);
+    }
+
     public long daysLate() {
         return awaited.shouldComeOn()
                 .map(day -> ChronoUnit.DAYS.between(day, today))

@@ -122,6 +122,35 @@ class AwaitedPagesTest {
     }
 
     @Test
+    void whatHasToBePutRightIsAskedForAgainWithTheSameWords() throws Exception {
+        assertThat(post(
+                        "/new",
+                        "kind",
+                        "INSPECTION",
+                        "about",
+                        "house 2",
+                        "owedBy",
+                        "US",
+                        "version",
+                        "-1",
+                        "sentOn",
+                        "2027-02-01",
+                        "receivedOn",
+                        "2027-02-03",
+                        "result",
+                        "CORRECTION"))
+                .hasStatus3xxRedirection();
+        String again = page("/projects/" + project + "/waits")
+                .select("table.fold a:contains(ask again)")
+                .attr("href");
+        Document form = page(again);
+        assertThat(form.select("#about").val()).isEqualTo("house 2");
+        assertThat(form.select("#kind option[selected]").val()).isEqualTo("INSPECTION");
+        assertThat(form.select("#sentOn").val()).isEmpty();
+        assertThat(form.select("input[name=version]").val()).isEqualTo("-1");
+    }
+
+    @Test
     void aClearTicketNeedsItsLastDay() {
         String[] ticket = {
             "kind",
