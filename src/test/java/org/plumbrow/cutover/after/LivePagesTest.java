@@ -69,7 +69,7 @@ class LivePagesTest {
         Document page = live();
         assertThat(page.select("h1").text())
                 .isEqualTo("Power off planned Fri, Mar 26 at 9:00 am; the day log is not open yet");
-        assertThat(page.select("#live").attr("hx-trigger")).isEqualTo("every 5s");
+        assertThat(page.select("#main").attr("hx-trigger")).isEqualTo("every 5s");
         assertThat(page.select("a:contains(Look again)")).hasSize(1);
     }
 
