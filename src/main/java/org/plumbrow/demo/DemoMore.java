@@ -19,8 +19,8 @@ import org.springframework.stereotype.Component;
 @WithDemo
 class DemoMore {
 
-    /** A crew of each kind and a machine of each for so many projects, as in the seed. */
-    private static final int PROJECTS_OF_THE_SEED = 40;
+    /** A crew of each kind and a machine of each for so many projects: tighter than in the seed, so that a lost crew is felt. */
+    private static final int PROJECTS_A_SET = 50;
 
     private static final int MOST = 600;
     private static final int FIRST_METER = 730_000;
@@ -160,7 +160,7 @@ class DemoMore {
     }
 
     private int sets() {
-        return Math.max(1, Math.round((float) wanted / PROJECTS_OF_THE_SEED));
+        return Math.max(1, Math.round((float) wanted / PROJECTS_A_SET));
     }
 
     private static String of(List<String> some, Random random) {

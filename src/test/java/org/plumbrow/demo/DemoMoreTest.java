@@ -43,11 +43,11 @@ class DemoMoreTest {
     void crewsAndMachinesComeInProportion() {
         DemoMore more = new DemoMore(150);
         assertThat(more.crews(SeedRow.of("crews.csv")))
-                .hasSize(16)
+                .hasSize(12)
                 .extracting(row -> row.text("name"))
-                .contains("Crew 16");
+                .contains("Crew 12");
         assertThat(more.machines(SeedRow.of("equipment.csv")))
                 .extracting(row -> row.text("name"))
-                .contains("Post driver 4");
+                .contains("Post driver 3");
     }
 }

@@ -55,15 +55,18 @@ public class BranchVariants {
         Optional<Published> published = forecasting
                 .published(now.settings().branch().id())
                 .map(plan -> KnownPlan.published(plan.rows(), now.today()));
-        PlanChanges.Snapshot before = ComputedPlan.atOnce(now, published).snapshot(now);
-        return Stream.concat(Stream.of(UnaryOperator.<BranchProblem>identity()), changes.stream())
-                .map(change -> outcome(now, before, change.apply(now), published))
+        ComputedPlan asItStands = ComputedPlan.atOnce(now, published);
+        PlanChanges.Snapshot before = asItStands.snapshot(now);
+        return Stream.concat(
+                        Stream.of(outcome(now, before, now, asItStands)),
+                        changes.stream()
+                                .map(change -> change.apply(now))
+                                .map(then -> outcome(now, before, then, ComputedPlan.atOnce(then, published))))
                 .toList();
     }
 
     private static Outcome outcome(
-            BranchProblem now, PlanChanges.Snapshot before, BranchProblem then, Optional<Published> published) {
-        ComputedPlan plan = ComputedPlan.atOnce(then, published);
+            BranchProblem now, PlanChanges.Snapshot before, BranchProblem then, ComputedPlan plan) {
         PlanChanges.Snapshot after = plan.snapshot(then);
         for (JobActivities job :
                 then.jobs().subList(now.jobs().size(), then.jobs().size())) {
