@@ -134,7 +134,7 @@ public final class LeastChange {
         if (isNewAmong()) {
             around(newByUrgency());
         }
-        for (int run = 1; run <= MOST_RUNS && best.disturbance > ENOUGH; run++) {
+        for (int run = 1; run <= share(MOST_RUNS) && best.disturbance > ENOUGH; run++) {
             mend(share(ORDERS_A_RUN), false, run, () -> false);
         }
         if (orders > 0) {
