@@ -14,6 +14,7 @@
   const forms = () => [...document.querySelectorAll('form[data-phone]')];
   const address = form => form.getAttribute('action');
   const kept = Number(document.documentElement.dataset.kept);
+  const stays = 'stay' in document.body.dataset;
   let able = false;
   let keepsNothing = false;
   let dirty = false;
@@ -80,6 +81,7 @@
   };
   // The steps of a log that is opened on this phone and not yet at the server.
   const openWith = opening => {
+    document.querySelectorAll('[data-opened]').forEach(part => { part.hidden = !opening; });
     const form = find('open-form');
     if (!form) return;
     form.hidden = Boolean(opening);
@@ -126,7 +128,7 @@
   const renew = all => {
     find('phone-renew').hidden = !dirty;
     if (dirty || all.some(one => one.said)) return;
-    if (location.pathname === log) location.reload();
+    if (location.pathname === log || stays) location.reload();
     else location.assign(log);
   };
 
@@ -141,11 +143,11 @@
     await phone.queue(sending);
     if (action !== address(form)) await phone.forget(person, address(form));
     dirty = false;
-    if (file) form.reset();
+    if (file || stays) form.reset();
     show('queued', say('kept', time(sending.at)));
     draw(await list());
     const outcome = await send();
-    if (outcome === 'no-signal' && location.pathname !== log && await window.caches?.match(new URL(log, location).href)) location.assign(log);
+    if (outcome === 'no-signal' && location.pathname !== log && !stays && await window.caches?.match(new URL(log, location).href)) location.assign(log);
   };
 
   document.addEventListener('submit', event => {
@@ -192,7 +194,7 @@
 
   const copies = async () => {
     const files = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(one => one.href || one.src);
-    const pages = [log, log + '/wrong', log + '/reversal-time'].map(one => new URL(one, location).href);
+    const pages = ['', '/wrong', '/reversal-time', '/people', '/near-miss'].map(one => log + one).map(one => new URL(one, location).href);
     const entries = await phone.missing([...document.querySelectorAll('.steps a[href*="/entries/"]')].map(one => one.href));
     const there = await phone.copies(log, [...pages, ...entries, ...files]);
     if (there === null) find('phone-pages').textContent = words.nohttps;

@@ -355,6 +355,32 @@ class DayLogOfflineTest {
     }
 
     @Test
+    void whoComesAndWhatNearlyHappenedIsWrittenDownWithoutSignal() {
+        phone.setOffline(true);
+        Page page = opened(phone, log + "/people");
+        page.fill("#r-name", "Perrin");
+        page.fill("#r-role", "owner");
+        page.click("button:has-text('Write them down')");
+        says(page, "Somebody came, ");
+        page.fill("#r-name", "Sil");
+        page.fill("#r-role", "electrician");
+        page.click("button:has-text('Write them down')");
+        assertThat(page.locator("#phone-waiting li")).hasCount(2);
+        page.navigate(log + "/near-miss");
+        page.fill("#r-happened", "A lug fell");
+        page.fill("#r-couldHave", "A short");
+        page.fill("#r-done", "A tray for parts");
+        page.click("button:has-text('Write the near miss down')");
+        assertThat(page.locator("#phone-waiting li")).hasCount(3);
+        reconnect(page);
+        page.navigate(log + "/people");
+        assertThat(page.locator("main")).containsText("Perrin, owner since");
+        assertThat(page.locator("main")).containsText("Sil, electrician since");
+        page.navigate(log + "/near-miss");
+        assertThat(page.locator("main")).containsText("A tray for parts");
+    }
+
+    @Test
     void aPhotoWaitsThroughAKilledPageAndIsStoredOnce() {
         phone.setOffline(true);
         Page page = opened(phone, log);

@@ -43,6 +43,9 @@ class LogSendingController extends PhoneDoor {
     private static final String SIGN = LOG + "/holds/{logHold}/sign/sending";
     private static final String CORRECT = LOG + "/entries/{entryId}/sending";
     private static final String TAKE_BACK = LOG + "/entries/{entryId}/take-back/sending";
+    private static final String PEOPLE = LOG + "/people/sending";
+    private static final String LEFT = LOG + "/people/{entryId}/left/sending";
+    private static final String NEAR_MISS = LOG + "/near-miss/sending";
     private static final String WRONG = LOG + "/wrong/sending";
     private static final String REVERSAL_TIME = LOG + "/reversal-time/sending";
     private static final String REVERSE = LOG + "/reverse/sending";
@@ -60,11 +63,12 @@ class LogSendingController extends PhoneDoor {
             DayLogController log,
             DayLogChangesController changes,
             LogEntryController entries,
+            LogPeopleController people,
             Clock clock) {
         super("day log");
         this.sending = sending;
         this.clock = clock;
-        this.forms = table(log, changes, entries);
+        this.forms = table(log, changes, entries, people);
     }
 
     /** One of the forms of the day log, as it is sent with signal: where its answer leads. */
@@ -104,7 +108,10 @@ class LogSendingController extends PhoneDoor {
     }
 
     private static Map<String, Form> table(
-            DayLogController log, DayLogChangesController changes, LogEntryController entries) {
+            DayLogController log,
+            DayLogChangesController changes,
+            LogEntryController entries,
+            LogPeopleController people) {
         return Map.ofEntries(
                 entry(
                         OPEN,
@@ -122,6 +129,9 @@ class LogSendingController extends PhoneDoor {
                         (id, s) ->
                                 entries.correct(id, s.entry(), s.version(), s.all(), s.model(), s.answer(), s.next())),
                 entry(TAKE_BACK, (id, s) -> entries.takeBack(id, s.entry(), s.all(), s.model(), s.answer(), s.next())),
+                entry(PEOPLE, (id, s) -> people.arrives(id, s.all(), s.model(), s.answer(), s.next())),
+                entry(LEFT, (id, s) -> people.leaves(id, s.entry(), s.all(), s.model(), s.answer(), s.next())),
+                entry(NEAR_MISS, (id, s) -> people.nearMiss(id, s.all(), s.model(), s.answer(), s.next())),
                 entry(WRONG, (id, s) -> changes.wrong(id, s.all(), s.model(), s.answer(), s.next())),
                 entry(
                         REVERSAL_TIME,
@@ -141,6 +151,9 @@ class LogSendingController extends PhoneDoor {
         SIGN,
         CORRECT,
         TAKE_BACK,
+        PEOPLE,
+        LEFT,
+        NEAR_MISS,
         WRONG,
         REVERSAL_TIME,
         REVERSE,
@@ -175,9 +188,9 @@ class LogSendingController extends PhoneDoor {
         return last.isEmpty() ? "open" : last;
     }
 
-    /** What the form's own answer says against it: nothing when it leads back to the log. */
+    /** What the form's own answer says against it: nothing when it leads on. */
     private static List<Refusal> against(String view, Sent sent) {
-        return view.equals(LogPages.BACK) ? List.of() : LogPages.problems(sent.model());
+        return view.startsWith("redirect:") ? List.of() : LogPages.problems(sent.model());
     }
 
     private PhoneTap tap(Map<String, String> all) {

@@ -178,6 +178,27 @@ class DayLogSendingTest {
     }
 
     @Test
+    void whoCameAndLeftAndANearMissComeFromThePhone() throws Exception {
+        UUID came = UUID.randomUUID();
+        assertThat(keptBy(pm, came, "/people", "name", "Perrin", "role", "owner"))
+                .hasStatusOk();
+        assertThat(keptBy(pm, UUID.randomUUID(), "/people", "name", "", "role", "owner"))
+                .hasStatus(422);
+        assertThat(keptBy(pm, UUID.randomUUID(), "/people/" + came + "/left")).hasStatusOk();
+        assertThat(keptBy(
+                        pm,
+                        UUID.randomUUID(),
+                        "/near-miss",
+                        "happened",
+                        "a lug fell",
+                        "couldHave",
+                        "a short",
+                        "done",
+                        "a tray for parts"))
+                .hasStatusOk();
+    }
+
+    @Test
     void aLogIsOpenedAndItsReversalTimeSetFromThePhoneAndClosedOnlyWhenEverythingIsDone() {
         clock.standAt(TestClock.START);
         ground = fixture.ground();
