@@ -150,6 +150,7 @@ class AwaitedPages {
     }
 
     private String known(UUID projectId, UUID awaitedId, Model model) {
+        model.addAttribute("line", reading.one(projectId, awaitedId));
         model.addAttribute("reminders", book.remindersOf(awaitedId));
         return form(projectId, "/" + awaitedId, model);
     }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.plumbrow.calc.duration.WaitTime;
 import org.plumbrow.calc.leadtime.LearnedLeadTime;
 
 /**
@@ -45,6 +46,28 @@ record OwedLine(
     /** Whether it is asked for once more with one tap: it came and is no good, or no longer counts. */
     public boolean mayBeAskedAgain() {
         return !awaited.isOpen() && (!awaited.isGood() || awaited.kind() == AwaitedKind.LOCATE);
+    }
+
+    /** The key of the sentence that says what the plan goes by. */
+    public String goesBy() {
+        if (awaited.kind().activity().isEmpty()) {
+            return "permit.used.none";
+        }
+        if (!awaited.isOpen()) {
+            return awaited.isGood() ? "permit.used.came" : "permit.used.again";
+        }
+        if (awaited.promisedOn() != null) {
+            return "permit.used.promised";
+        }
+        return time.isLearned() ? "permit.used.learned" : "permit.used.table";
+    }
+
+    public boolean measured() {
+        return time.table().shape() == WaitTime.Shape.LOG_NORMAL;
+    }
+
+    public long percentOfTable() {
+        return Math.round(100 * time.shareOfTable());
     }
 
     public long daysLate() {

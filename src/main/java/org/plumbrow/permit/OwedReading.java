@@ -66,6 +66,12 @@ class OwedReading {
                         .toList());
     }
 
+    /** @throws org.plumbrow.web.NotFound if it is not one of this project */
+    OwedLine one(UUID projectId, UUID awaitedId) {
+        UUID branchId = projectAccess.require(projectId, May.EDIT_PROJECT);
+        return line(book.one(projectId, awaitedId), "", "", times(branchId), branchId);
+    }
+
     OfBranch branch() {
         UUID branchId = access.require(May.SEE_LOOK_AHEAD).id();
         LeadTimes times = times(branchId);

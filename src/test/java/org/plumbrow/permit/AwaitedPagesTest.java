@@ -109,6 +109,21 @@ class AwaitedPagesTest {
         assertThat(all.selectFirst("h1").text()).isEqualTo("Nothing is overdue, 0 open");
     }
 
+    /** The range of one answer is worked by hand in LeadTimeLearningTest; five and one answers leave 5/6 = 83 %. */
+    @Test
+    void thePageOfAWaitSaysWhichDaysThePlanTakes() throws Exception {
+        delivery("/new", "-1", "sentOn", "2027-02-01");
+        String path = "/projects/" + project + "/waits/" + only().id();
+        assertThat(page(path).select("section[aria-labelledby=used]").text())
+                .contains("days before any answer", "No answers yet", "100 % of the middle");
+        delivery("/" + only().id(), "0", "sentOn", "2027-02-01", "promisedOn", "2027-03-10");
+        assertThat(page(path).select("section[aria-labelledby=used] > p").text())
+                .contains("goes by the promised day");
+        delivery("/" + only().id(), "1", "sentOn", "2027-02-01", "receivedOn", "2027-02-12");
+        assertThat(page(path).select("section[aria-labelledby=used]").text())
+                .contains("It came", "1 answer", "9.0", "83 % of the middle");
+    }
+
     @Test
     void whatCannotBeSoIsRefusedAtItsFieldAndKept() throws Exception {
         MvcTestResult early = delivery("/new", "-1", "sentOn", "2027-02-10", "receivedOn", "2027-02-09");
@@ -140,6 +155,10 @@ class AwaitedPagesTest {
                         "result",
                         "CORRECTION"))
                 .hasStatus3xxRedirection();
+        assertThat(page("/projects/" + project + "/waits/" + only().id())
+                        .select("section[aria-labelledby=used]")
+                        .text())
+                .contains("does not end the wait");
         String again = page("/projects/" + project + "/waits")
                 .select("table.fold a:contains(ask again)")
                 .attr("href");
