@@ -127,6 +127,7 @@ public final class Decoder {
         int only = settled != NOWHERE ? settled : wanted;
         int best = NOWHERE;
         bestFinish = Integer.MAX_VALUE;
+        bestWaits = true;
         for (int choice = 0; choice < task.crews.length; choice++) {
             int crew = task.crews[choice];
             if ((only == NOWHERE || only == crew) && look(task, books[crew], task.halfDays[choice], from)) {
@@ -162,13 +163,13 @@ public final class Decoder {
     private boolean look(Task task, CrewBook book, int halfDays, int from) {
         CrewDays days = book.days;
         int index = Math.max(days.indexAtOrAfter[from], Math.min(book.firstFree(), days.present.length));
-        if (index + halfDays > days.present.length || days.present[index + halfDays - 1] > bestFinish) {
+        if (index + halfDays > days.present.length || isTooLate(days.present[index + halfDays - 1])) {
             return false;
         }
         boolean waits = index != days.indexAtOrAfter[from];
         while (true) {
             int length = days.length(index, halfDays, task.inTheWeather);
-            if (length < 0 || days.present[index + length - 1] > bestFinish) {
+            if (length < 0 || isTooLate(days.present[index + length - 1])) {
                 return false;
             }
             int busy = book.lastTaken(index, length);
@@ -189,6 +190,11 @@ public final class Decoder {
                 return false;
             }
         }
+    }
+
+    /** One that ends with the best so far is taken only if that one has to wait for its crew. */
+    private boolean isTooLate(int finish) {
+        return finish > bestFinish || (finish == bestFinish && !bestWaits);
     }
 
     /** As the planner names its bound: an absence right before the start, else what was met last. */
