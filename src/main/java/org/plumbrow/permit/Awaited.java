@@ -45,6 +45,14 @@ public record Awaited(
         return !isOpen() && (result == null || result.isGood());
     }
 
+    /** Whether the other is the same question, asked later. */
+    boolean isAskedAgainBy(Awaited other) {
+        return other.kind == kind
+                && other.about.equals(about)
+                && other.sentOn != null
+                && (sentOn == null || other.sentOn.isAfter(sentOn));
+    }
+
     public String what() {
         return about.isEmpty() ? kind.words() : kind.words() + ", " + about;
     }

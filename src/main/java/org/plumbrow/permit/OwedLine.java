@@ -2,21 +2,25 @@ package org.plumbrow.permit;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.WaitTime;
+import org.plumbrow.calc.leadtime.LeadTimeLearning;
 import org.plumbrow.calc.leadtime.LearnedLeadTime;
 
 /**
  * A wait as pages show it.
  *
  * @param number of its project @param project its name
+ * @param askedAgain whether the same question was asked later
  * @param even day of an even chance @param eighty day by which four of five come; null while not asked for
  */
 record OwedLine(
         Awaited awaited,
         String number,
         String project,
+        boolean askedAgain,
         LearnedLeadTime time,
         @Nullable LocalDate even,
         @Nullable LocalDate eighty,
@@ -43,9 +47,12 @@ record OwedLine(
         return !awaited.isOpen() && awaited.hasExpired(today);
     }
 
-    /** Whether it is asked for once more with one tap: it came and is no good, or no longer counts. */
+    /**
+     * Whether it is asked for once more with one tap: it came and is no good, or is a ticket that ends, and nobody has asked
+     * since.
+     */
     public boolean mayBeAskedAgain() {
-        return !awaited.isOpen() && (!awaited.isGood() || awaited.kind() == AwaitedKind.LOCATE);
+        return !awaited.isOpen() && !askedAgain && (!awaited.isGood() || awaited.kind() == AwaitedKind.LOCATE);
     }
 
     /** The key of the sentence that says what the plan goes by. */
@@ -57,9 +64,17 @@ record OwedLine(
             return awaited.isGood() ? "permit.used.came" : "permit.used.again";
         }
         if (awaited.promisedOn() != null) {
-            return "permit.used.promised";
+            return today.isAfter(awaited.promisedOn()) ? "permit.used.passed" : "permit.used.promised";
+        }
+        if (awaited.sentOn() == null) {
+            return "permit.used.unsent";
         }
         return time.isLearned() ? "permit.used.learned" : "permit.used.table";
+    }
+
+    /** What is believed before any answer, as the learning takes it. */
+    public LearnedLeadTime prior() {
+        return LeadTimeLearning.of(time.table(), List.of());
     }
 
     public boolean measured() {

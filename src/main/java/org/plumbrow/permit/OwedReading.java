@@ -1,5 +1,6 @@
 package org.plumbrow.permit;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -58,32 +59,36 @@ class OwedReading {
     OfProject project(UUID projectId) {
         UUID branchId = projectAccess.require(projectId, May.SEE_JOURNAL);
         ProjectTitle title = titles.of(projects.facts(projectId));
-        LeadTimes times = times(branchId);
+        Known known = known(branchId);
+        List<Awaited> all = rows.ofProject(projectId);
         return new OfProject(
                 title,
-                rows.ofProject(projectId).stream()
-                        .map(one -> line(one, title.number(), title.name(), times, branchId))
+                all.stream()
+                        .map(one -> line(one, title.number(), title.name(), all, known))
                         .toList());
     }
 
     /** @throws org.plumbrow.web.NotFound if it is not one of this project */
     OwedLine one(UUID projectId, UUID awaitedId) {
         UUID branchId = projectAccess.require(projectId, May.EDIT_PROJECT);
-        return line(book.one(projectId, awaitedId), "", "", times(branchId), branchId);
+        return line(book.one(projectId, awaitedId), "", "", rows.ofProject(projectId), known(branchId));
     }
 
     OfBranch branch() {
         UUID branchId = access.require(May.SEE_LOOK_AHEAD).id();
-        LeadTimes times = times(branchId);
+        Known known = known(branchId);
         List<OwedLine> lines = rows.open(branchId).stream()
-                .map(one -> line(one.awaited(), one.number(), one.name(), times, branchId))
+                .map(one -> line(one.awaited(), one.number(), one.name(), List.of(), known))
                 .sorted(Comparator.comparingLong((OwedLine line) -> line.overdue() ? -line.daysLate() : 1))
                 .toList();
         Map<String, List<OwedLine>> byWho = lines.stream()
                 .collect(Collectors.groupingBy(
                         line -> line.awaited().who(), java.util.LinkedHashMap::new, Collectors.toList()));
         return new OfBranch(
-                lines.size(), lines.stream().filter(OwedLine::overdue).count(), byWho, sorted(times.learned()));
+                lines.size(),
+                lines.stream().filter(OwedLine::overdue).count(),
+                byWho,
+                sorted(known.times().learned()));
     }
 
     private static List<LeadTimes.Named> sorted(List<LeadTimes.Named> learned) {
@@ -93,19 +98,23 @@ class OwedReading {
                 .toList();
     }
 
-    private LeadTimes times(UUID branchId) {
-        return new LeadTimes(settings.forPlanning(branchId), rows.came(branchId));
+    /** What lines are made with. */
+    private record Known(LeadTimes times, LocalDate today) {}
+
+    private Known known(UUID branchId) {
+        return new Known(new LeadTimes(settings.forPlanning(branchId), rows.came(branchId)), book.today(branchId));
     }
 
-    private OwedLine line(Awaited one, String number, String name, LeadTimes times, UUID branchId) {
-        LearnedLeadTime time = times.of(one);
+    private OwedLine line(Awaited one, String number, String name, List<Awaited> ofProject, Known known) {
+        LearnedLeadTime time = known.times().of(one);
         return new OwedLine(
                 one,
                 number,
                 name,
+                ofProject.stream().anyMatch(one::isAskedAgainBy),
                 time,
-                times.after(one, time.evenDays()),
-                times.after(one, time.eightyDays()),
-                book.today(branchId));
+                known.times().after(one, time.evenDays()),
+                known.times().after(one, time.eightyDays()),
+                known.today());
     }
 }

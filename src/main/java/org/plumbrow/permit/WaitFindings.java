@@ -12,16 +12,12 @@ import org.plumbrow.project.gate.Finding;
 /** How an item of a gate stands whose paper is waited for. Pure. */
 final class WaitFindings {
 
-    private static final Comparator<Awaited> ASKED_LAST =
-            Comparator.comparing(Awaited::sentOn, Comparator.nullsFirst(Comparator.naturalOrder()));
-
     private WaitFindings() {}
 
     /** @param asked all waits of this kind; of those about one thing the one asked for last counts */
     static Finding paper(AwaitedKind kind, List<Awaited> asked) {
         List<Awaited> last = asked.stream()
-                .filter(one -> asked.stream()
-                        .noneMatch(other -> other.about().equals(one.about()) && ASKED_LAST.compare(other, one) > 0))
+                .filter(one -> asked.stream().noneMatch(one::isAskedAgainBy))
                 .toList();
         Optional<Awaited> refused =
                 last.stream().filter(one -> !one.isOpen() && !one.isGood()).findFirst();

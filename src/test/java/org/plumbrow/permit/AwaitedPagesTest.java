@@ -167,6 +167,9 @@ class AwaitedPagesTest {
         assertThat(form.select("#kind option[selected]").val()).isEqualTo("INSPECTION");
         assertThat(form.select("#sentOn").val()).isEmpty();
         assertThat(form.select("input[name=version]").val()).isEqualTo("-1");
+        post("/new", "kind", "INSPECTION", "about", "house 2", "owedBy", "US", "version", "-1", "sentOn", "2027-02-08");
+        assertThat(page("/projects/" + project + "/waits").select("a:contains(ask again)"))
+                .isEmpty();
     }
 
     @Test

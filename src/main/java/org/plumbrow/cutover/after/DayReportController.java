@@ -1,6 +1,7 @@
 package org.plumbrow.cutover.after;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -46,7 +48,15 @@ class DayReportController {
     ResponseEntity<byte[]> pdf(
             @PathVariable UUID projectId, @PathVariable UUID windowId, @PathVariable String reportFor) {
         ReportFor reading = ReportFor.of(reportFor).orElseThrow(NotFound::new);
-        byte[] pdf = reports.pdf(projectId, windowId, reading).orElseThrow(NotFound::new);
+        // Before the log is closed the page says when there will be one.
+        return reports.pdf(projectId, windowId, reading)
+                .map(pdf -> shown(pdf, reading))
+                .orElseGet(() -> ResponseEntity.status(HttpStatus.SEE_OTHER)
+                        .location(URI.create("/projects/%s/outage/report/%s".formatted(projectId, windowId)))
+                        .build());
+    }
+
+    private static ResponseEntity<byte[]> shown(byte[] pdf, ReportFor reading) {
         String disposition = ContentDisposition.inline()
                 .filename("report-for-the-" + reading.slug() + ".pdf", StandardCharsets.UTF_8)
                 .build()

@@ -89,7 +89,7 @@ class DayReportTest {
     @Test
     void beforeTheLogIsClosedThereIsNoReport() throws Exception {
         assertThat(page().select("h1").text()).isEqualTo("The report opens once the day log is closed");
-        assertThat(get(report + "/utility")).hasStatus(404);
+        assertThat(get(report + "/utility")).hasStatus(303).hasRedirectedUrl(report);
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.plumbrow.calc.planning.exact;
 
 import com.google.ortools.sat.CpSolver;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -18,10 +19,12 @@ final class Interrupting implements AutoCloseable {
         return thread;
     });
 
+    private final Future<?> asked;
+
     Interrupting(CpSolver solver, BooleanSupplier stopped) {
         this.stopped = stopped;
         // Told again and again: what is told before the solver has begun is lost.
-        asking.scheduleWithFixedDelay(
+        asked = asking.scheduleWithFixedDelay(
                 () -> {
                     if (stopped.getAsBoolean()) {
                         solver.stopSearch();
@@ -38,6 +41,7 @@ final class Interrupting implements AutoCloseable {
 
     @Override
     public void close() {
+        asked.cancel(true);
         asking.shutdownNow();
     }
 }

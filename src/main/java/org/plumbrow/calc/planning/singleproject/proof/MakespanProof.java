@@ -70,7 +70,7 @@ public final class MakespanProof {
         ScheduledExecutorService threads = Executors.newScheduledThreadPool(3);
         try {
             List<Future<?>> bounds = List.of(threads.submit(relaxation), threads.submit(climb));
-            threads.scheduleWithFixedDelay(
+            Future<?> lookingAgain = threads.scheduleWithFixedDelay(
                     () -> {
                         climb.stopWhenAnswered();
                         relaxation.stopWhenOver();
@@ -82,6 +82,7 @@ public final class MakespanProof {
             for (Future<?> bound : bounds) {
                 bound.get();
             }
+            lookingAgain.cancel(true);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException e) {
