@@ -60,7 +60,10 @@ public record ComputedPlan(
     static ComputedPlan improved(BranchProblem branch, Optional<Published> published, Effort effort, Watch watch) {
         PlanningProblem problem = branch.toCore();
         Planned planned = Planner.plan(problem, published, effort, watch);
-        return held(branch, problem, planned.plan(), Optional.of(ProvedBound.of(planned)));
+        Plan plan = published
+                .map(known -> LeastChange.orSearched(problem, known, planned.plan()))
+                .orElse(planned.plan());
+        return held(branch, problem, plan, Optional.of(ProvedBound.of(planned)));
     }
 
     /** As {@link #of}, with what people know kept as far as it can be: at once, without a search. */

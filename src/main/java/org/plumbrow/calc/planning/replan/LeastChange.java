@@ -1,6 +1,7 @@
 package org.plumbrow.calc.planning.replan;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.Costing;
@@ -83,6 +84,29 @@ public final class LeastChange {
      */
     public static Plan plan(PlanningProblem problem, Published published, int orders, BooleanSupplier stopped) {
         return made(problem, published, "", orders, stopped);
+    }
+
+    /**
+     * The searched plan, or the one that changes least where it is no later: a search does not count what it moves far
+     * ahead, people who were told of it do.
+     */
+    public static Plan orSearched(PlanningProblem problem, Published published, Plan searched) {
+        Plan least = plan(problem, published);
+        return Comparator.comparingInt((Plan one) -> one.findings().size())
+                                .thenComparingLong(Plan::weightedHalfDaysLate)
+                                .thenComparingLong(one -> moved(published.plan(), one))
+                                .compare(least, searched)
+                        <= 0
+                ? least
+                : searched;
+    }
+
+    private static long moved(Plan known, Plan now) {
+        return known.placements().entrySet().stream()
+                .filter(place -> now.of(place.getKey())
+                        .filter(placed -> placed.start().equals(place.getValue().start()))
+                        .isEmpty())
+                .count();
     }
 
     /**

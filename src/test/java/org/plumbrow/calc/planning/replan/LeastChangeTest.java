@@ -102,6 +102,19 @@ class LeastChangeTest {
         assertThat(places(LeastChange.plan(lost, known))).as("the same again").isEqualTo(places(plan));
     }
 
+    /** Planned while a crew was away; it is there after all, and a plan made anew moves much. */
+    @ParameterizedTest
+    @ValueSource(longs = {2, 3, 5})
+    void aSearchedPlanTakesThePlaceOfTheKnownOneOnlyWhereItIsLessLate(long seed) {
+        PlanningProblem problem = LargeBranch.of(40, seed);
+        Published known = known(LostWeek.of(problem, 0, 2));
+        Plan anew = SerialPlanner.plan(problem);
+        boolean better = anew.weightedHalfDaysLate() < known.plan().weightedHalfDaysLate();
+        assertThat(places(anew)).isNotEqualTo(places(known.plan()));
+        assertThat(places(LeastChange.orSearched(problem, known, anew)))
+                .isEqualTo(places(better ? anew : known.plan()));
+    }
+
     private static List<String> places(Plan plan) {
         List<String> places = new ArrayList<>();
         plan.placements()
