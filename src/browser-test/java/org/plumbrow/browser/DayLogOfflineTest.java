@@ -13,10 +13,12 @@ import com.microsoft.playwright.options.FilePayload;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.cutover.daylog.CutoverRoad;
@@ -27,6 +29,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 
 /** The day log where there is no signal: every way in which a tap could be lost, or counted twice. */
 @LoadedDemo
+@Timeout(value = 3, unit = TimeUnit.MINUTES)
 class DayLogOfflineTest {
 
     private static final String FOURTEEN_MINUTES_SLOW = """
@@ -66,7 +69,7 @@ class DayLogOfflineTest {
         page.click("#open-form button");
         assertThat(page.locator("#step-form")).isVisible();
         setReversalTime(page);
-        page.close();
+        left(page);
         keep(phone, log);
     }
 
@@ -76,10 +79,12 @@ class DayLogOfflineTest {
         page.fill("#name", "Orchard Lane");
         page.fill("#customer", "Marit");
         page.click("main .acts button");
+        // A page that is closed while the next one comes has kept the browser waiting for ever.
+        page.waitForURL(Pattern.compile(".*/projects/[0-9a-f-]{36}.*"));
         project = page.url().replaceAll(".*/projects/([0-9a-f-]{36}).*", "$1");
         road.windowOfToday(UUID.fromString(project), branch.id());
         log = "/projects/" + project + "/day-log";
-        page.close();
+        left(page);
     }
 
     private void setReversalTime(Page page) {
@@ -94,13 +99,18 @@ class DayLogOfflineTest {
     private void keep(BrowserContext on, String address) {
         Page page = opened(on, address);
         assertThat(page.locator("#phone-pages")).containsText("The log is on this phone");
-        page.close();
+        left(page);
     }
 
     @AfterEach
     void close() {
         phone.close();
         assertThat(findings).isEmpty();
+    }
+
+    /** As closed; a tab that is closed itself has kept the browser waiting for ever. */
+    private static void left(Page page) {
+        page.navigate("about:blank");
     }
 
     private Page opened(BrowserContext on, String address) {
@@ -130,7 +140,7 @@ class DayLogOfflineTest {
         page.navigate(log.replace("/day-log", "/journal"));
         String journal = page.locator("main").innerText();
         assertThat(journal.split(Pattern.quote("Day log: step 1"), -1)).hasSize(2);
-        page.close();
+        left(page);
     }
 
     @Test
@@ -145,7 +155,7 @@ class DayLogOfflineTest {
         says(page, "Step 1");
         standsAt(page, "2");
         PageChecks.findings(page, "day-log-kept").forEach(findings::add);
-        page.close();
+        left(page);
         page = opened(phone, log);
         says(page, "not sent yet. It goes out by itself");
         phone.setOffline(false);
@@ -159,7 +169,7 @@ class DayLogOfflineTest {
         phone.setOffline(true);
         tapStepOne(page);
         says(page, "Kept on this phone");
-        page.close();
+        left(page);
         phone.setOffline(false);
         page = opened(phone, log);
         assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
@@ -172,7 +182,7 @@ class DayLogOfflineTest {
         Page page = opened(phone, log + "/wrong");
         page.fill("#r-text", "A ladder slipped, nobody hurt");
         page.waitForTimeout(300);
-        page.close();
+        left(page);
         page = opened(phone, log + "/wrong");
         assertThat(page.locator("#r-text")).hasValue("A ladder slipped, nobody hurt");
         page.click("main .acts button");
@@ -299,7 +309,7 @@ class DayLogOfflineTest {
         setReversalTime(page);
         tap(page);
         standsAt(page, "2");
-        page.close();
+        left(page);
         page = opened(phone, log);
         standsAt(page, "2");
         assertThat(page.locator("#left")).not().hasText("–");
@@ -388,7 +398,7 @@ class DayLogOfflineTest {
         page.setInputFiles("#r-photo", new FilePayload("panel.jpg", "image/jpeg", MadeUpPhoto.plain()));
         page.click("button:has-text('Keep the photo')");
         says(page, "Photo at step 1, ");
-        page.close();
+        left(page);
         page = opened(phone, log);
         says(page, "Photo at step 1, ");
         reconnect(page);
@@ -453,7 +463,7 @@ class DayLogOfflineTest {
         standsAt(page, "5");
         page.click("#reverse-now");
         reversing(page);
-        page.close();
+        left(page);
         page = opened(phone, log);
         reversing(page);
         page.click(".thumbs .done");

@@ -9,10 +9,12 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.plumbrow.TestWorld;
 import org.plumbrow.demo.LoadedDemo;
 import org.plumbrow.evidence.MadeUpPhoto;
@@ -21,6 +23,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 
 /** The survey where there is no signal: on a phone's screen, with the network of the whole browser taken away. */
 @LoadedDemo
+@Timeout(value = 3, unit = TimeUnit.MINUTES)
 class SurveyOfflineTest {
 
     @LocalServerPort
