@@ -229,19 +229,24 @@ class DayLogOfflineTest {
         Page page = opened(phone, log);
         tapStepOne(page);
         says(page, "No signal");
-        phone.setOffline(false);
         List<Route> held = new ArrayList<>();
+        boolean[] through = {false};
         phone.route("**/phone", route -> {
-            if (held.isEmpty()) {
-                held.add(route);
-            } else {
+            if (through[0]) {
                 route.resume();
+            } else {
+                held.add(route);
             }
         });
+        phone.setOffline(false);
+        // The try that the signal itself begins: held, it renews no page that is about to be opened again.
+        page.waitForCondition(() -> !held.isEmpty());
+        held.clear();
         page.reload();
         page.waitForCondition(() -> !held.isEmpty());
         page.evaluate("() => dispatchEvent(new Event('online'))");
-        held.get(0).abort();
+        through[0] = true;
+        held.get(held.size() - 1).abort();
         assertThat(page.locator("#phone-waiting li"))
                 .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(12_000));
     }
