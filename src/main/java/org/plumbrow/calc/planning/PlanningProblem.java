@@ -1,9 +1,12 @@
 package org.plumbrow.calc.planning;
 
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -59,6 +62,34 @@ public record PlanningProblem(
                         .toList());
         among("activity", activityIds, namedPredecessors(activities));
         among("crew", crewIds, namedCrews(activities));
+    }
+
+    /**
+     * The same branch with some activities only, and all that comes before them.
+     *
+     * @param wanted ids of activities of this problem
+     * @param asked promises on what is left
+     */
+    public PlanningProblem narrowedTo(Collection<String> wanted, List<Promise> asked) {
+        Map<String, Activity> byId = activities.stream().collect(Collectors.toMap(Activity::id, one -> one));
+        Set<String> needed = new HashSet<>();
+        Deque<String> open = new ArrayDeque<>(wanted);
+        while (!open.isEmpty()) {
+            String id = open.remove();
+            if (needed.add(id)) {
+                byId.get(id).predecessors().forEach(before -> open.add(before.activityId()));
+            }
+        }
+        return new PlanningProblem(
+                calendar,
+                today,
+                lastDay,
+                projects,
+                activities.stream().filter(one -> needed.contains(one.id())).toList(),
+                crews,
+                equipment,
+                asked,
+                weather);
     }
 
     private static List<String> namedPredecessors(List<Activity> activities) {

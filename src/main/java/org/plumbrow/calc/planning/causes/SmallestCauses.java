@@ -1,15 +1,11 @@
 package org.plumbrow.calc.planning.causes;
 
 import java.time.LocalDate;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.plumbrow.calc.planning.Activity;
 import org.plumbrow.calc.planning.Crew;
@@ -17,7 +13,6 @@ import org.plumbrow.calc.planning.Finding;
 import org.plumbrow.calc.planning.Fix;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
-import org.plumbrow.calc.planning.Predecessor;
 import org.plumbrow.calc.planning.SerialPlanner;
 
 /**
@@ -104,38 +99,18 @@ public final class SmallestCauses {
     }
 
     private static PlanningProblem narrowed(PlanningProblem problem, String activityId) {
-        Map<String, Activity> byId = new HashMap<>();
-        problem.activities().forEach(activity -> byId.put(activity.id(), activity));
-        Activity asked = byId.get(activityId);
-        if (asked == null) {
-            throw new IllegalArgumentException("no activity " + activityId);
-        }
-        Set<String> needed = new HashSet<>();
-        Deque<String> open = new ArrayDeque<>(List.of(activityId));
-        problem.activities().stream()
-                .filter(one ->
-                        one.fix() instanceof Fix.Pinned || one.fix() instanceof Fix.Begun || isOfGroup(one, asked))
-                .forEach(one -> open.add(one.id()));
-        while (!open.isEmpty()) {
-            String id = open.remove();
-            if (needed.add(id)) {
-                byId.get(id).predecessors().stream()
-                        .map(Predecessor::activityId)
-                        .forEach(open::add);
-            }
-        }
-        return new PlanningProblem(
-                problem.calendar(),
-                problem.today(),
-                problem.lastDay(),
-                problem.projects(),
-                problem.activities().stream()
-                        .filter(activity -> needed.contains(activity.id()))
-                        .toList(),
-                problem.crews(),
-                problem.equipment(),
-                List.of(),
-                problem.weather());
+        Activity asked = problem.activities().stream()
+                .filter(one -> one.id().equals(activityId))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no activity " + activityId));
+        List<String> wanted = problem.activities().stream()
+                .filter(one -> one.fix() instanceof Fix.Pinned
+                        || one.fix() instanceof Fix.Begun
+                        || one.id().equals(activityId)
+                        || isOfGroup(one, asked))
+                .map(Activity::id)
+                .toList();
+        return problem.narrowedTo(wanted, List.of());
     }
 
     private static boolean isOfGroup(Activity one, Activity asked) {

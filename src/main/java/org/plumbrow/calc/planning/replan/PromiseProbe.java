@@ -1,21 +1,15 @@
 package org.plumbrow.calc.planning.replan;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 import org.plumbrow.calc.planning.Activity;
 import org.plumbrow.calc.planning.Fix;
 import org.plumbrow.calc.planning.Placement;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
-import org.plumbrow.calc.planning.Predecessor;
 import org.plumbrow.calc.planning.Promise;
 import org.plumbrow.calc.planning.PromiseOutcome;
 import org.plumbrow.calc.planning.Published;
@@ -144,33 +138,10 @@ public final class PromiseProbe {
 
     /** The branch with these promises only: what they wait for, and what is settled for anybody. */
     private PlanningProblem alone(List<Promise> promises) {
-        Map<String, Activity> byId = new HashMap<>();
-        problem.activities().forEach(activity -> byId.put(activity.id(), activity));
-        Set<String> needed = new HashSet<>();
-        Deque<String> open = new ArrayDeque<>();
-        promises.forEach(promise -> open.addAll(promise.activityIds()));
-        problem.activities().stream()
+        Stream<String> settled = problem.activities().stream()
                 .filter(activity -> !(activity.fix() instanceof Fix.Free))
-                .forEach(activity -> open.add(activity.id()));
-        while (!open.isEmpty()) {
-            String id = open.remove();
-            if (needed.add(id)) {
-                byId.get(id).predecessors().stream()
-                        .map(Predecessor::activityId)
-                        .forEach(open::add);
-            }
-        }
-        return new PlanningProblem(
-                problem.calendar(),
-                problem.today(),
-                problem.lastDay(),
-                problem.projects(),
-                problem.activities().stream()
-                        .filter(activity -> needed.contains(activity.id()))
-                        .toList(),
-                problem.crews(),
-                problem.equipment(),
-                promises,
-                problem.weather());
+                .map(Activity::id);
+        Stream<String> promised = promises.stream().flatMap(promise -> promise.activityIds().stream());
+        return problem.narrowedTo(Stream.concat(promised, settled).toList(), promises);
     }
 }
