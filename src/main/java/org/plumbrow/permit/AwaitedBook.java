@@ -19,6 +19,7 @@ import org.plumbrow.project.JournalEvent;
 import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.May;
@@ -67,11 +68,14 @@ public class AwaitedBook {
         this.clock = clock;
     }
 
-    /** Nobody is asked for: whoever reads it has been let into the project. */
+    /** Read once a look, whichever room's rule asks first; nobody is asked for: whoever looks has been let in. */
     @Transactional(readOnly = true)
-    public List<Awaited> ofUnchecked(UUID projectId) {
-        return rows.ofProject(projectId);
+    public List<Awaited> at(GateLook look) {
+        return look.once(OfLook.class, project -> new OfLook(rows.ofProject(project.id())))
+                .waits();
     }
+
+    private record OfLook(List<Awaited> waits) {}
 
     /** @throws NotFound if it is not one of this project */
     @Transactional(readOnly = true)

@@ -1,6 +1,5 @@
 package org.plumbrow.permit;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -29,15 +28,12 @@ class WaitGateRules {
             "commissioned.10", AwaitedKind.PERMISSION,
             "commissioned.12", AwaitedKind.FINAL_INSPECTION);
 
-    /** Read once a look. */
-    private record OfProject(List<Awaited> waits) {}
-
     private record PaperRule(String item, AwaitedKind kind, AwaitedBook book) implements GateRule {
         @Override
         public Finding check(GateLook look) {
-            OfProject all = look.once(OfProject.class, project -> new OfProject(book.ofUnchecked(project.id())));
             return WaitFindings.paper(
-                    kind, all.waits().stream().filter(one -> one.kind() == kind).toList());
+                    kind,
+                    book.at(look).stream().filter(one -> one.kind() == kind).toList());
         }
 
         @Override

@@ -14,6 +14,8 @@ import org.plumbrow.Queries;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.project.ProjectFixture;
+import org.plumbrow.project.Projects;
+import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -34,6 +36,9 @@ class AwaitedPagesTest {
 
     @Autowired
     AwaitedBook book;
+
+    @Autowired
+    Projects facts;
 
     private TestBranch branch;
     private UUID project;
@@ -78,7 +83,7 @@ class AwaitedPagesTest {
     }
 
     private Awaited only() {
-        List<Awaited> all = world.as(branch.projectManager(), () -> book.ofUnchecked(project));
+        List<Awaited> all = world.as(branch.projectManager(), () -> book.at(new GateLook(facts.facts(project))));
         assertThat(all).hasSize(1);
         return all.get(0);
     }

@@ -22,7 +22,7 @@ import org.springframework.context.annotation.Configuration;
 class WaitsOfThePlan {
 
     /** Read once a look. */
-    private record Both(List<PlannedDates> plan, List<Awaited> waits) {}
+    private record Dates(List<PlannedDates> plan) {}
 
     private record WaitRule(
             String item,
@@ -32,9 +32,8 @@ class WaitsOfThePlan {
             implements GateRule {
         @Override
         public Finding check(GateLook look) {
-            Both both = look.once(
-                    Both.class, project -> new Both(plan.of(project.id()), awaited.ofUnchecked(project.id())));
-            return judge.apply(both.plan(), both.waits());
+            Dates dates = look.once(Dates.class, project -> new Dates(plan.of(project.id())));
+            return judge.apply(dates.plan(), awaited.at(look));
         }
 
         @Override
