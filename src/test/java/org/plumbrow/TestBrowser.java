@@ -3,13 +3,11 @@ package org.plumbrow;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.servlet.http.Cookie;
-import java.io.UnsupportedEncodingException;
 import java.net.URI;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -50,21 +48,10 @@ public final class TestBrowser {
     public MvcTestResult submit(String action, Map<String, String> filledIn) {
         Element form = page().selectFirst("form[action='" + action + "']");
         assertThat(form).as("a form to " + action + " in: " + page().title()).isNotNull();
-        Map<String, String> fields = new LinkedHashMap<>();
-        form.select("input[name], textarea[name], select[name]").forEach(field -> {
-            boolean unticked = field.attr("type").matches("checkbox|radio") && !field.hasAttr("checked");
-            if (!unticked && !field.attr("type").equals("file")) {
-                fields.put(field.attr("name"), field.tagName().equals("select") ? chosen(field) : field.val());
-            }
-        });
+        Map<String, String> fields = TestPages.fields(form);
+        form.select("input[name=_csrf]").forEach(token -> fields.put("_csrf", token.val()));
         fields.putAll(filledIn);
         return post(action, fields);
-    }
-
-    private static String chosen(Element select) {
-        Element selected = select.selectFirst("option[selected]");
-        Element option = selected == null ? select.selectFirst("option") : selected;
-        return option == null ? "" : option.val();
     }
 
     /** Sends these fields, whatever the last page was. */
@@ -99,11 +86,7 @@ public final class TestBrowser {
     }
 
     public Document page() {
-        try {
-            return Jsoup.parse(last.getResponse().getContentAsString());
-        } catch (UnsupportedEncodingException e) {
-            throw new IllegalStateException(e);
-        }
+        return TestPages.read(last);
     }
 
     public String cookie(String name) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -14,12 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
-import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The pages on which a branch is set up: what is saved, what is refused and how, what the log says. */
@@ -27,10 +24,10 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 class SettingsPagesTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     BranchSamples samples;
@@ -100,7 +97,7 @@ class SettingsPagesTest {
                         "travelRoadFactor", "1.3",
                         "version", "0"));
         assertThat(refused).hasStatus(422);
-        Document page = page(refused);
+        Document page = TestPages.read(refused);
         assertThat(page.getElementById("yardLatitude").val()).isEqualTo("forty");
         assertThat(page.getElementById("yardLatitude-wrong").text()).startsWith("Write the latitude in degrees");
         assertThat(page.getElementById("name").val()).isEqualTo("Fallow River");
@@ -130,7 +127,7 @@ class SettingsPagesTest {
                         "version",
                         "0"));
         assertThat(refused).hasStatus(422);
-        assertThat(page(refused).getElementById("typical-wrong").text())
+        assertThat(TestPages.read(refused).getElementById("typical-wrong").text())
                 .isEqualTo("A typical day brings at least 100.");
         MvcTestResult noDay = post(
                 "/settings/days",
@@ -146,7 +143,7 @@ class SettingsPagesTest {
                         "version",
                         "0"));
         assertThat(noDay).hasStatus(422);
-        assertThat(page(noDay).text()).contains("Tick at least one day of the week.");
+        assertThat(TestPages.read(noDay).text()).contains("Tick at least one day of the week.");
     }
 
     @Test
@@ -158,7 +155,7 @@ class SettingsPagesTest {
                 "/settings/waits/locate",
                 Map.of("low", "2", "typical", "5", "high", "10", "dayKind", "CALENDAR", "version", "0"));
         assertThat(second).hasStatus(409);
-        Document page = page(second);
+        Document page = TestPages.read(second);
         assertThat(page.select("fieldset legend").eachText()).containsExactly("Usual, days", "Days that count");
         assertThat(page.text()).contains("Theirs: 4").contains("Yours: 5").contains("Yours: calendar days");
         assertThat(page.select("input[name=version]").val()).isEqualTo("1");
@@ -180,8 +177,9 @@ class SettingsPagesTest {
                         "workingWeekdays", "MONDAY",
                         "disconnectMostFt", typed));
         assertThat(answer).hasStatus(422);
-        assertThat(page(answer).select("input[name=disconnectMostFt]").val()).isEqualTo(typed);
-        assertThat(page(answer).text()).contains("Write the distance as whole feet from 1 to 500.");
+        assertThat(TestPages.read(answer).select("input[name=disconnectMostFt]").val())
+                .isEqualTo(typed);
+        assertThat(TestPages.read(answer).text()).contains("Write the distance as whole feet from 1 to 500.");
     }
 
     @Test
@@ -265,7 +263,7 @@ class SettingsPagesTest {
                         "disconnectMostFt",
                         "10"));
         assertThat(refused).hasStatus(422);
-        assertThat(page(refused).getElementById("name-wrong").text())
+        assertThat(TestPages.read(refused).getElementById("name-wrong").text())
                 .isEqualTo("Another utility of the branch has this name. Choose another one.");
     }
 
@@ -288,7 +286,7 @@ class SettingsPagesTest {
         assertThat(branchWorksOn(day)).isFalse();
         MvcTestResult twice = post("/settings/days/closed", Map.of("firstDay", "2027-03-08", "reason", "again"));
         assertThat(twice).hasStatus(422);
-        assertThat(page(twice).getElementById("firstDay-wrong").text())
+        assertThat(TestPages.read(twice).getElementById("firstDay-wrong").text())
                 .isEqualTo("One of these days is already closed. Choose other days.");
         String reopen = get("/settings/days").select("form[action$=reopen]").attr("action");
         assertThat(post(reopen, Map.of())).hasStatus(302);
@@ -369,25 +367,10 @@ class SettingsPagesTest {
     }
 
     private Document get(String address) {
-        MvcTestResult answer =
-                mvc.get().uri(address).with(world.signedIn(branch.manager())).exchange();
-        assertThat(answer).as(address).hasStatusOk();
-        return page(answer);
-    }
-
-    private static Document page(MvcTestResult answer) {
-        try {
-            return Jsoup.parse(answer.getResponse().getContentAsString());
-        } catch (java.io.UnsupportedEncodingException e) {
-            throw new IllegalStateException(e);
-        }
+        return pages.page(branch.manager(), address);
     }
 
     private MvcTestResult post(String address, Map<String, String> fields) {
-        Visitor manager = branch.manager();
-        var request =
-                mvc.post().uri(address).with(world.signedIn(manager)).with(SecurityMockMvcRequestPostProcessors.csrf());
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(branch.manager(), address, fields);
     }
 }

@@ -2,23 +2,21 @@ package org.plumbrow.crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.UnsupportedEncodingException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
@@ -33,6 +31,9 @@ class CrewPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     CrewSamples samples;
@@ -96,7 +97,8 @@ class CrewPagesTest {
                 .with(world.signedIn(branch.crewLead()))
                 .exchange();
         assertThat(refused).hasStatus(403);
-        assertThat(page(refused).text()).contains("Managers, project managers and the crew's own lead may do this.");
+        assertThat(TestPages.read(refused).text())
+                .contains("Managers, project managers and the crew's own lead may do this.");
     }
 
     @Test
@@ -134,7 +136,7 @@ class CrewPagesTest {
         samples.away(branch, crew, MONDAY, MONDAY.plusDays(4));
         MvcTestResult refused = post("/crews/" + crew + "/away", away("2027-03-05", "2027-03-09", "HOLIDAY"));
         assertThat(refused).hasStatus(422);
-        Document page = page(refused);
+        Document page = TestPages.read(refused);
         assertThat(page.getElementById("firstDay-wrong").text())
                 .isEqualTo("The crew is already away in a part of this time. Choose other days, or remove the other"
                         + " absence first.");
@@ -148,7 +150,7 @@ class CrewPagesTest {
         MvcTestResult refused =
                 post("/crews/new", Map.of("name", "Crew 4", "size", "a few", "from", "2027-03-01", "skills", "ROOF"));
         assertThat(refused).hasStatus(422);
-        Document page = page(refused);
+        Document page = TestPages.read(refused);
         assertThat(page.getElementById("size").val()).isEqualTo("a few");
         assertThat(page.getElementById("size-wrong").text())
                 .isEqualTo("Write the people as a whole number from 1 to 20.");
@@ -178,11 +180,11 @@ class CrewPagesTest {
                         "version",
                         "0"));
         assertThat(second).hasStatus(409);
-        assertThat(page(second).text())
+        assertThat(TestPages.read(second).text())
                 .contains("Theirs: 5")
                 .contains("Yours: 6")
                 .contains("Yours: array work, roof work with fall protection");
-        Document page = page(second);
+        Document page = TestPages.read(second);
         assertThat(page.select("input[name=skills]").eachAttr("value")).contains("INSTALLER,ROOF");
         assertThat(post(
                         page.select("main form").attr("action"),
@@ -271,26 +273,10 @@ class CrewPagesTest {
     }
 
     private Document get(String address, Visitor visitor) {
-        MvcTestResult answer =
-                mvc.get().uri(address).with(world.signedIn(visitor)).exchange();
-        assertThat(answer).as(address).hasStatusOk();
-        return page(answer);
-    }
-
-    private static Document page(MvcTestResult answer) {
-        try {
-            return Jsoup.parse(answer.getResponse().getContentAsString());
-        } catch (UnsupportedEncodingException e) {
-            throw new IllegalStateException(e);
-        }
+        return pages.page(visitor, address);
     }
 
     private MvcTestResult post(String address, Map<String, String> fields) {
-        var request = mvc.post()
-                .uri(address)
-                .with(world.signedIn(branch.manager()))
-                .with(SecurityMockMvcRequestPostProcessors.csrf());
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(branch.manager(), address, fields);
     }
 }

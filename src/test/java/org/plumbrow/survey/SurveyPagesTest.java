@@ -6,12 +6,12 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.branch.BranchSamples;
@@ -38,6 +38,9 @@ class SurveyPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -88,35 +91,21 @@ class SurveyPagesTest {
     }
 
     private MvcTestResult get(Visitor who, String suffix) {
-        return mvc.get()
-                .uri("/projects/" + project + "/survey" + suffix)
-                .with(world.signedIn(who))
-                .exchange();
+        return pages.get(who, "/projects/" + project + "/survey" + suffix);
     }
 
-    private Document page(String suffix) throws Exception {
-        MvcTestResult answer = get(branch.projectManager(), suffix);
-        assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+    private Document page(String suffix) {
+        return pages.page(branch.projectManager(), "/projects/" + project + "/survey" + suffix);
     }
 
     private MvcTestResult post(Visitor who, String suffix, Map<String, String> fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/survey" + suffix)
-                .with(world.signedIn(who))
-                .with(csrf());
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(who, "/projects/" + project + "/survey" + suffix, fields);
     }
 
     private MvcTestResult save(String part, long version, Map<String, String> typed) {
         Map<String, String> fields = new HashMap<>(typed);
         fields.put("version", String.valueOf(version));
         return post(branch.projectManager(), "/" + part, fields);
-    }
-
-    private static Document body(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
     }
 
     @Test
@@ -174,7 +163,7 @@ class SurveyPagesTest {
     void whatIsNoValueIsRefusedAndEverythingTypedIsStillThere() throws Exception {
         MvcTestResult refused = save("service", 0, Map.of("main_a", "lots", "bus_a", "225", "grounding", "two <rods>"));
         assertThat(refused).hasStatus(422);
-        Document page = body(refused);
+        Document page = TestPages.read(refused);
         assertThat(page.title()).startsWith("Error: ");
         assertThat(page.getElementById("main_a").val()).isEqualTo("lots");
         assertThat(page.getElementById("bus_a").val()).isEqualTo("225");
@@ -189,7 +178,7 @@ class SurveyPagesTest {
         save("access", 0, Map.of("lane", "gravel", "overhead", "none"));
         MvcTestResult slower = save("access", 0, Map.of("lane", "mud", "overhead", "none"));
         assertThat(slower).hasStatus(409);
-        Document page = body(slower);
+        Document page = TestPages.read(slower);
         assertThat(page.select("fieldset legend").eachText()).containsExactly("Lane");
         assertThat(page.select("fieldset").text()).contains("gravel").contains("mud");
         String version = page.selectFirst("input[name=version]").val();
@@ -265,7 +254,8 @@ class SurveyPagesTest {
                 .uri("/projects/" + project + "/journal")
                 .with(world.signedIn(branch.manager()))
                 .exchange();
-        assertThat(body(lines).select("form[action*=/undo]").eachAttr("action")).containsOnlyOnce(undo);
+        assertThat(TestPages.read(lines).select("form[action*=/undo]").eachAttr("action"))
+                .containsOnlyOnce(undo);
         assertThat(post(branch.projectManager(), undo.replaceAll(".*/survey", ""), Map.of()))
                 .hasRedirectedUrl("/projects/" + project + "/survey/access");
         assertThat(page("/access").getElementById("lane").val()).isEqualTo("gravel");
@@ -300,7 +290,7 @@ class SurveyPagesTest {
         assertThat(page.selectFirst("h1").text()).isEqualTo("17 photos are missing");
         MvcTestResult without = post(branch.projectManager(), "/photos/3", Map.of());
         assertThat(without).hasStatus(422);
-        assertThat(body(without).text()).contains("Take or choose a photo first.");
+        assertThat(TestPages.read(without).text()).contains("Take or choose a photo first.");
         MvcTestResult silent = post(branch.projectManager(), "/photos/3/absent", Map.of("reason", ""));
         assertThat(silent).hasStatus(422);
     }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.electrical.Verdict;
@@ -35,6 +36,9 @@ class DesignPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -70,17 +74,11 @@ class DesignPagesTest {
     }
 
     private MvcTestResult get(String suffix) {
-        return mvc.get()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(branch.designer()))
-                .exchange();
+        return pages.get(branch.designer(), "/projects/" + project + suffix);
     }
 
     private MvcTestResult post(String suffix, Map<String, String> fields) {
-        var request =
-                mvc.post().uri("/projects/" + project + suffix).with(csrf()).with(world.signedIn(branch.designer()));
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(branch.designer(), "/projects/" + project + suffix, fields);
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.Normal;
@@ -18,9 +19,7 @@ import org.plumbrow.estimate.Estimates;
 import org.plumbrow.estimate.site.EstimateFixture;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Stage;
-import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -34,10 +33,10 @@ class BookPagesTest {
     private static final double RATE = 0.12;
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -65,16 +64,8 @@ class BookPagesTest {
         fixture.weather(branch, "Valley means");
     }
 
-    private MvcTestResult ask(String address, Visitor who) {
-        return mvc.get().uri(address).with(world.signedIn(who)).exchange();
-    }
-
-    private Document book(String query) throws Exception {
-        MvcTestResult answer = ask("/production" + query, branch.manager());
-        assertThat(answer).hasStatusOk();
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
-        assertThat(page.select("h1")).hasSize(1);
-        return page;
+    private Document book(String query) {
+        return pages.page(branch.manager(), "/production" + query);
     }
 
     private EstimateFacts promised(String name) {
@@ -136,7 +127,7 @@ class BookPagesTest {
     @Test
     void whatIsNoQuestionIsRefusedAtItsFieldAndTheUsualOneAnswered() throws Exception {
         promised("North dairy");
-        MvcTestResult answer = ask("/production?oneIn=never&correlation=7", branch.manager());
+        MvcTestResult answer = pages.get(branch.manager(), "/production?oneIn=never&correlation=7");
         assertThat(answer).hasStatus(422);
         Document page = Jsoup.parse(answer.getResponse().getContentAsString());
         assertThat(page.select("#oneIn").val()).isEqualTo("never");
@@ -174,9 +165,9 @@ class BookPagesTest {
     @Test
     void onlyManagersSeeTheBookAndItLeavesAsATable() throws Exception {
         promised("North dairy");
-        assertThat(ask("/production", branch.projectManager())).hasStatus(403);
-        assertThat(ask("/production", branch.designer())).hasStatus(403);
-        assertThat(ask("/production/export?oneIn=20&correlation=0.5", branch.manager()))
+        assertThat(pages.get(branch.projectManager(), "/production")).hasStatus(403);
+        assertThat(pages.get(branch.designer(), "/production")).hasStatus(403);
+        assertThat(pages.get(branch.manager(), "/production/export?oneIn=20&correlation=0.5"))
                 .hasStatusOk()
                 .bodyText()
                 .startsWith("number,project,weather")
@@ -187,11 +178,11 @@ class BookPagesTest {
     void theBookTakesAsManyQueriesWithThirtyPromisesAsWithOne() throws Exception {
         promised("First");
         book("");
-        int one = Queries.count(() -> ask("/production", branch.manager()));
+        int one = Queries.count(() -> pages.get(branch.manager(), "/production"));
         for (int i = 0; i < 30; i++) {
             promised("Dairy " + i);
         }
-        assertThat(Queries.count(() -> ask("/production", branch.manager())))
+        assertThat(Queries.count(() -> pages.get(branch.manager(), "/production")))
                 .isEqualTo(one)
                 .isLessThanOrEqualTo(8);
     }

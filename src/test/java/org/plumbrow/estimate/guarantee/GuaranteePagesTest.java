@@ -2,9 +2,7 @@ package org.plumbrow.estimate.guarantee;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -15,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.Normal;
@@ -48,6 +47,9 @@ class GuaranteePagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
@@ -75,43 +77,19 @@ class GuaranteePagesTest {
     }
 
     private MvcTestResult ask(String suffix, Visitor who) {
-        return mvc.get()
-                .uri("/projects/" + project + "/guarantee" + suffix)
-                .with(world.signedIn(who))
-                .exchange();
+        return pages.get(who, "/projects/" + project + "/guarantee" + suffix);
     }
 
-    private Document get(String suffix) throws Exception {
-        MvcTestResult answer = ask(suffix, branch.projectManager());
-        assertThat(answer).hasStatusOk();
-        return read(answer);
-    }
-
-    private static Document read(MvcTestResult answer) throws Exception {
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
-        assertThat(page.select("h1")).hasSize(1);
-        assertThat(page.select("[style]")).isEmpty();
-        return page;
+    private Document get(String suffix) {
+        return pages.page(branch.projectManager(), "/projects/" + project + "/guarantee" + suffix);
     }
 
     private MvcTestResult post(String suffix, Map<String, String> fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/guarantee" + suffix)
-                .with(world.signedIn(branch.projectManager()))
-                .with(csrf());
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(branch.projectManager(), "/projects/" + project + "/guarantee" + suffix, fields);
     }
 
-    private Map<String, String> terms() throws Exception {
-        Map<String, String> fields = new LinkedHashMap<>();
-        for (Element input : get("/terms").select("main form[action$=/terms] input")) {
-            if (!input.attr("type").equals("radio") || input.hasAttr("checked")) {
-                fields.put(input.attr("name"), input.val());
-            }
-        }
-        fields.remove("_csrf");
-        return fields;
+    private Map<String, String> terms() {
+        return TestPages.fields(get("/terms").selectFirst("main form[action$=/terms]"));
     }
 
     private void written() throws Exception {
@@ -240,7 +218,7 @@ class GuaranteePagesTest {
         assertThat(post("", Map.of("kwh", "110,000", "version", version))).hasStatus3xxRedirection();
         MvcTestResult slower = post("", Map.of("kwh", "100000", "version", version));
         assertThat(slower).hasStatus(409);
-        assertThat(read(slower).text()).contains("110000", "100000");
+        assertThat(TestPages.read(slower).text()).contains("110000", "100000");
         assertThat(contractKwh()).isEqualTo(110_000);
     }
 
@@ -261,7 +239,7 @@ class GuaranteePagesTest {
         assertThat(row(get("?kwh=99000"), "tried here").text()).contains("99,000");
         MvcTestResult none = ask("?kwh=many", branch.manager());
         assertThat(none).hasStatus(422);
-        assertThat(read(none).text()).contains("as a whole number from 1 to 50,000,000 kWh");
+        assertThat(TestPages.read(none).text()).contains("as a whole number from 1 to 50,000,000 kWh");
         assertThat(post("", Map.of())).hasStatus(422);
         assertThat(post("", Map.of("kwh", "0", "version", "0"))).hasStatus(422);
     }
@@ -299,7 +277,7 @@ class GuaranteePagesTest {
         fields.put("weather", "sunny");
         MvcTestResult answer = post("/terms", fields);
         assertThat(answer).hasStatus(422);
-        Document page = read(answer);
+        Document page = TestPages.read(answer);
         assertThat(page.select(".field.bad")).hasSize(6);
         assertThat(page.text())
                 .contains("Write what a missing kWh costs as a number from 0 to 5 dollars for each kWh.")
@@ -317,7 +295,7 @@ class GuaranteePagesTest {
         fields.put("rate", "0.3");
         MvcTestResult slower = post("/terms", fields);
         assertThat(slower).hasStatus(409);
-        assertThat(read(slower).text()).contains("0.2", "0.3");
+        assertThat(TestPages.read(slower).text()).contains("0.2", "0.3");
     }
 
     @Test

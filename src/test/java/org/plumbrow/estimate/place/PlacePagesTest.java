@@ -2,18 +2,17 @@ package org.plumbrow.estimate.place;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.estimate.site.EstimateFixture;
@@ -23,7 +22,6 @@ import org.plumbrow.survey.SurveyBook;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -56,10 +54,10 @@ class PlacePagesTest {
             "plane.2.name", "Shed");
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -105,22 +103,14 @@ class PlacePagesTest {
     }
 
     private MvcTestResult get(String suffix, Visitor who) {
-        return mvc.get()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(who))
-                .exchange();
+        return pages.get(who, "/projects/" + project + suffix);
     }
 
-    private Document page(String suffix, Visitor who) throws Exception {
-        MvcTestResult answer = get(suffix, who);
-        assertThat(answer).hasStatusOk();
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
-        assertThat(page.select("h1")).hasSize(1);
-        assertThat(page.select("[style]")).isEmpty();
-        return page;
+    private Document page(String suffix, Visitor who) {
+        return pages.page(who, "/projects/" + project + suffix);
     }
 
-    private Document page() throws Exception {
+    private Document page() {
         return page("/roof-or-ground", branch.projectManager());
     }
 
@@ -133,14 +123,7 @@ class PlacePagesTest {
     }
 
     private MvcTestResult decide(String... fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/roof-or-ground/decision")
-                .with(world.signedIn(branch.projectManager()))
-                .with(csrf());
-        for (int at = 0; at < fields.length; at += 2) {
-            request.param(fields[at], fields[at + 1]);
-        }
-        return request.exchange();
+        return pages.post(branch.projectManager(), "/projects/" + project + "/roof-or-ground/decision", fields);
     }
 
     private MvcTestResult decide(String choice, String version, String reason) {
@@ -157,10 +140,6 @@ class PlacePagesTest {
                 reason,
                 "version",
                 version);
-    }
-
-    private static Document body(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
     }
 
     @Test
@@ -297,11 +276,12 @@ class PlacePagesTest {
                 "reason",
                 "");
         assertThat(bad).hasStatus(422);
-        Document page = body(bad);
+        Document page = TestPages.read(bad);
         assertThat(page.select(".field.bad")).hasSize(4);
         assertThat(page.getElementById("decidedWith").val()).isEqualTo("Perrin");
-        assertThat(body(decide("reason", "why", "version", "-1")).text()).contains("Choose where the array goes");
-        assertThat(body(decide("choice", "ROOF", "reason", "why", "version", "-1"))
+        assertThat(TestPages.read(decide("reason", "why", "version", "-1")).text())
+                .contains("Choose where the array goes");
+        assertThat(TestPages.read(decide("choice", "ROOF", "reason", "why", "version", "-1"))
                         .text())
                 .contains("Write who of the firm decided.");
         MvcTestResult later = decide(
@@ -318,7 +298,7 @@ class PlacePagesTest {
                 "version",
                 "-1");
         assertThat(later).hasStatus(422);
-        assertThat(body(later).text()).contains("what is still to come is not decided");
+        assertThat(TestPages.read(later).text()).contains("what is still to come is not decided");
         assertThat(decide("choice", "ROOF", "decidedBy", "T", "decidedWith", "P", "decidedOn", "", "reason", "why"))
                 .hasStatus(422);
         assertThat(decide()).hasStatus(422);
@@ -329,7 +309,7 @@ class PlacePagesTest {
         decide("GROUND", "-1", "The roof is old.");
         MvcTestResult slower = decide("ROOF", "-1", "The field is wet.");
         assertThat(slower).hasStatus(409);
-        Document page = body(slower);
+        Document page = TestPages.read(slower);
         assertThat(page.text()).contains("The roof is old.", "The field is wet.", "the ground", "the roof");
         String version = page.selectFirst("input[name=version]").val();
         assertThat(decide("ROOF", version, "The field is wet.")).hasStatus3xxRedirection();

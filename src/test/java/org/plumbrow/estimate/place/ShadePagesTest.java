@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.estimate.EstimateFacts;
@@ -21,7 +21,6 @@ import org.plumbrow.survey.SurveyBook;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
-import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The horizon before the work and on day one, as the page holds them against each other. */
 @PlumbrowTest
@@ -32,6 +31,9 @@ class ShadePagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -62,19 +64,11 @@ class ShadePagesTest {
         world.as(branch.designer(), () -> surveys.fill(project, part, typed));
     }
 
-    private Document page(Visitor who) throws Exception {
-        MvcTestResult answer = mvc.get()
-                .uri("/projects/" + project + "/shade")
-                .with(world.signedIn(who))
-                .exchange();
-        assertThat(answer).hasStatusOk();
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
-        assertThat(page.select("h1")).hasSize(1);
-        assertThat(page.select("[style]")).isEmpty();
-        return page;
+    private Document page(Visitor who) {
+        return pages.page(who, "/projects/" + project + "/shade");
     }
 
-    private Document page() throws Exception {
+    private Document page() {
         return page(branch.projectManager());
     }
 

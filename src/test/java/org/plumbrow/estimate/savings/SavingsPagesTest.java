@@ -2,11 +2,9 @@ package org.plumbrow.estimate.savings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.jsoup.Jsoup;
@@ -16,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.finance.Growth;
@@ -26,7 +25,6 @@ import org.plumbrow.estimate.site.EstimateFixture;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The pages of a project's savings, as people click through them. */
@@ -34,10 +32,10 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 class SavingsPagesTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -63,19 +61,11 @@ class SavingsPagesTest {
     }
 
     private MvcTestResult ask(String suffix, Visitor who) {
-        return mvc.get()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(who))
-                .exchange();
+        return pages.get(who, "/projects/" + project + suffix);
     }
 
-    private Document get(String suffix) throws Exception {
-        MvcTestResult answer = ask(suffix, branch.projectManager());
-        assertThat(answer).hasStatusOk();
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
-        assertThat(page.select("h1")).hasSize(1);
-        assertThat(page.select("[style]")).isEmpty();
-        return page;
+    private Document get(String suffix) {
+        return pages.page(branch.projectManager(), "/projects/" + project + suffix);
     }
 
     private EstimateFacts facts() {
@@ -83,26 +73,12 @@ class SavingsPagesTest {
     }
 
     /** Every field of the form as the page has it. */
-    private Map<String, String> form() throws Exception {
-        Map<String, String> fields = new LinkedHashMap<>();
-        Document page = get("/savings/terms");
-        for (Element input : page.select("main form[action$=/terms] input, main form[action$=/terms] select")) {
-            boolean chosen = input.tagName().equals("select");
-            fields.put(
-                    input.attr("name"),
-                    chosen ? input.select("option[selected]").val() : input.val());
-        }
-        fields.remove("_csrf");
-        return fields;
+    private Map<String, String> form() {
+        return TestPages.fields(get("/savings/terms").selectFirst("main form[action$=/terms]"));
     }
 
     private MvcTestResult post(Map<String, String> fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/savings/terms")
-                .with(world.signedIn(branch.projectManager()))
-                .with(csrf());
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(branch.projectManager(), "/projects/" + project + "/savings/terms", fields);
     }
 
     /** Likely figure of an answer, by the key's words. */

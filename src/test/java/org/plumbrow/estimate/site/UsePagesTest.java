@@ -14,7 +14,6 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.estimate.EstimateFacts;
@@ -44,6 +44,9 @@ class UsePagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
@@ -61,35 +64,16 @@ class UsePagesTest {
         project = projects.aDairyGroundMount().in(branch).build();
     }
 
-    private Document get(String path) throws Exception {
-        MvcTestResult answer = mvc.get()
-                .uri(path)
-                .with(world.signedIn(branch.projectManager()))
-                .exchange();
-        assertThat(answer).hasStatusOk();
-        Document page = page(answer);
-        assertThat(page.select("h1")).hasSize(1);
-        assertThat(page.select("[style]")).isEmpty();
-        return page;
+    private Document get(String path) {
+        return pages.page(branch.projectManager(), path);
     }
 
-    private Document use() throws Exception {
+    private Document use() {
         return get("/projects/" + project + "/use");
     }
 
-    private static Document page(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
-    }
-
     private MvcTestResult post(String path, String... fields) {
-        var request = mvc.post()
-                .uri(path)
-                .with(world.signedIn(branch.projectManager()))
-                .with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(branch.projectManager(), path, fields);
     }
 
     private MvcTestResult bring(String name, String fileName, String text) {
@@ -138,7 +122,7 @@ class UsePagesTest {
     void aMonthThatLacksIsRefusedAndTheOthersStay() throws Exception {
         MvcTestResult answer = post("/projects/" + project + "/use/typed", typed("Barn", ""));
         assertThat(answer).hasStatus(422);
-        Document page = page(answer);
+        Document page = TestPages.read(answer);
         assertThat(page.select(".field.bad .wrong").text())
                 .isEqualTo("Write the use of Jun 2026 as a number from 0 to 10,000,000 kWh.");
         assertThat(page.select("input[name=months[4].kwh]").val()).isEqualTo("12,000");
@@ -152,7 +136,7 @@ class UsePagesTest {
         post("/projects/" + project + "/use/typed", typed("Barn", "1"));
         MvcTestResult again = post("/projects/" + project + "/use/typed", typed("barn", "2"));
         assertThat(again).hasStatus(422);
-        assertThat(page(again).text()).contains("Another meter of this project has that name.");
+        assertThat(TestPages.read(again).text()).contains("Another meter of this project has that name.");
     }
 
     @Test
@@ -165,7 +149,7 @@ class UsePagesTest {
         fields[17] = "7";
         MvcTestResult slower = post("/use-meters/" + meter + "/typed", fields);
         assertThat(slower).hasStatus(409);
-        assertThat(page(slower).text()).contains("Jun 2026, kWh");
+        assertThat(TestPages.read(slower).text()).contains("Jun 2026, kWh");
     }
 
     /** Bills from the 11th to the 10th; one estimated, one that lacks. */
@@ -241,7 +225,7 @@ class UsePagesTest {
     void aBadFileIsRefusedAtItsFieldAndTheNameIsKept(String fileName, String text, String said) throws Exception {
         MvcTestResult answer = bring("Barn 2", fileName, text == null ? "" : text);
         assertThat(answer).hasStatus(422);
-        Document page = page(answer);
+        Document page = TestPages.read(answer);
         assertThat(page.select(".field.bad .wrong").text()).isNotBlank().contains(said == null ? "" : said);
         assertThat(page.select("input[name=name]").val()).isEqualTo("Barn 2");
     }
@@ -250,7 +234,9 @@ class UsePagesTest {
     void aTableWithOtherNamesIsShownAsItWasUnderstood() throws Exception {
         MvcTestResult answer = bring("Barn", "x.csv", "day,amount\n2026-01-01,5\n");
         assertThat(answer).hasStatus(422);
-        assertThat(page(answer).select("section[aria-labelledby=seen] th").eachText())
+        assertThat(TestPages.read(answer)
+                        .select("section[aria-labelledby=seen] th")
+                        .eachText())
                 .containsExactly("day", "amount");
     }
 
@@ -328,7 +314,7 @@ class UsePagesTest {
                 .with(world.signedIn(branch.designer()))
                 .exchange();
         assertThat(answer).hasStatus(422);
-        Document page = page(answer);
+        Document page = TestPages.read(answer);
         assertThat(page.select(".field.bad")).hasSize(1);
         assertThat(page.select("input[name=offset]").val()).isEqualTo("much");
     }
@@ -337,22 +323,23 @@ class UsePagesTest {
     void limitsOutOfBoundsAreRefusedAndWhoWasSlowerSeesBoth() throws Exception {
         var bad = limit("900", "none", "-1");
         assertThat(bad).hasStatus(422);
-        assertThat(page(bad).select(".field.bad")).hasSize(2);
+        assertThat(TestPages.read(bad).select(".field.bad")).hasSize(2);
         assertThat(limit("110", "25", "-1")).hasStatus3xxRedirection();
         var slower = limit("120", "25", "-1");
         assertThat(slower).hasStatus(409);
-        assertThat(page(slower).text()).contains("110", "120");
+        assertThat(TestPages.read(slower).text()).contains("110", "120");
     }
 
     private MvcTestResult limit(String percent, String kw, String version) {
-        return mvc.post()
-                .uri("/settings/size-limits/branch")
-                .with(world.signedIn(branch.manager()))
-                .with(csrf())
-                .param("mostOffsetPercent", percent)
-                .param("mostKwAc", kw)
-                .param("version", version)
-                .exchange();
+        return pages.post(
+                branch.manager(),
+                "/settings/size-limits/branch",
+                "mostOffsetPercent",
+                percent,
+                "mostKwAc",
+                kw,
+                "version",
+                version);
     }
 
     @Test

@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.energy.weather.InventedWeather;
@@ -34,6 +34,9 @@ class WeatherYearPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     EstimateFixture fixture;
@@ -61,26 +64,11 @@ class WeatherYearPagesTest {
     }
 
     private MvcTestResult post(String path, String... fields) {
-        var request =
-                mvc.post().uri(path).with(world.signedIn(branch.manager())).with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(branch.manager(), path, fields);
     }
 
-    private Document get(String path) throws Exception {
-        MvcTestResult answer =
-                mvc.get().uri(path).with(world.signedIn(branch.manager())).exchange();
-        assertThat(answer).hasStatusOk();
-        Document page = page(answer);
-        assertThat(page.select("h1")).hasSize(1);
-        assertThat(page.select("[style]")).isEmpty();
-        return page;
-    }
-
-    private static Document page(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+    private Document get(String path) {
+        return pages.page(branch.manager(), path);
     }
 
     private Document kept(MvcTestResult answer) throws Exception {
@@ -126,7 +114,7 @@ class WeatherYearPagesTest {
         MvcTestResult answer =
                 bring("x.epw", InventedWeather.text(lines.subList(0, lines.size() - 100)), "North field");
         assertThat(answer).hasStatus(422);
-        Document page = page(answer);
+        Document page = TestPages.read(answer);
         assertThat(page.select(".field.bad .wrong").text()).contains("Line 8,668");
         assertThat(page.select("[role=alert]").text()).contains("Line 8,668");
         assertThat(page.select("input[name=name]").val()).isEqualTo("North field");
@@ -144,7 +132,8 @@ class WeatherYearPagesTest {
     void whatIsNoWeatherIsNamedAsWhatItSeems(String fileName, String text, String said) throws Exception {
         MvcTestResult answer = bring(fileName, text, "");
         assertThat(answer).hasStatus(422);
-        assertThat(page(answer).select(".wrong").text().toLowerCase()).containsAnyOf(said, "choose the file first");
+        assertThat(TestPages.read(answer).select(".wrong").text().toLowerCase())
+                .containsAnyOf(said, "choose the file first");
     }
 
     @Test
@@ -159,7 +148,7 @@ class WeatherYearPagesTest {
         }
         MvcTestResult answer = bring("x.epw", InventedWeather.text(lines), "");
         assertThat(answer).hasStatus(422);
-        assertThat(page(answer).select(".wrong").text()).isNotBlank();
+        assertThat(TestPages.read(answer).select(".wrong").text()).isNotBlank();
     }
 
     @Test
@@ -181,7 +170,7 @@ class WeatherYearPagesTest {
         kept(bring("a.epw", text, "First"));
         MvcTestResult again = bring("b.epw", text, "Second");
         assertThat(again).hasStatus(422);
-        assertThat(page(again).text()).contains("This file is in the library already, as “First”.");
+        assertThat(TestPages.read(again).text()).contains("This file is in the library already, as “First”.");
     }
 
     @Test
@@ -189,7 +178,7 @@ class WeatherYearPagesTest {
         fixture.weather(branch, "Valley");
         MvcTestResult again = bring("a.epw", InventedWeather.text(InventedWeather.epw()), "valley");
         assertThat(again).hasStatus(422);
-        assertThat(page(again).text()).contains("Another weather of this branch has that name.");
+        assertThat(TestPages.read(again).text()).contains("Another weather of this branch has that name.");
     }
 
     @ParameterizedTest
@@ -249,7 +238,7 @@ class WeatherYearPagesTest {
     void aWordAmongTheMeansIsRefusedAtItsFieldAndTheOthersStay() throws Exception {
         MvcTestResult answer = post("/weather/means", meansFields("a lot"));
         assertThat(answer).hasStatus(422);
-        Document page = page(answer);
+        Document page = TestPages.read(answer);
         assertThat(page.select(".field.bad")).hasSize(1);
         assertThat(page.text()).contains("Write the radiation of Aug as a number from 0 to 10 kWh/m2 a day.");
         assertThat(page.select("input[name=months[7].ghi]").val()).isEqualTo("a lot");
@@ -260,7 +249,7 @@ class WeatherYearPagesTest {
     void moreSunThanThereIsIsRefusedAtItsMonth() throws Exception {
         MvcTestResult answer = post("/weather/means", meansFields("9.9"));
         assertThat(answer).hasStatus(422);
-        assertThat(page(answer).select(".field.bad .wrong").text()).contains("more than the sun sends there");
+        assertThat(TestPages.read(answer).select(".field.bad .wrong").text()).contains("more than the sun sends there");
     }
 
     @Test
@@ -269,14 +258,14 @@ class WeatherYearPagesTest {
         fields[9] = "5";
         MvcTestResult answer = post("/weather/means", fields);
         assertThat(answer).hasStatus(422);
-        assertThat(page(answer).text()).contains("does not fit 5 hours from UTC");
+        assertThat(TestPages.read(answer).text()).contains("does not fit 5 hours from UTC");
     }
 
     @Test
     void anEmptyFormNamesEachFieldAndLosesNone() throws Exception {
         MvcTestResult answer = post("/weather/means");
         assertThat(answer).hasStatus(422);
-        assertThat(page(answer).select("input[name$=.ghi]")).hasSize(12);
+        assertThat(TestPages.read(answer).select("input[name$=.ghi]")).hasSize(12);
     }
 
     @Test
@@ -285,7 +274,7 @@ class WeatherYearPagesTest {
         assertThat(post("/weather/" + id, "name", "Quillback", "version", "0")).hasStatus3xxRedirection();
         MvcTestResult slower = post("/weather/" + id, "name", "Sedge", "version", "0");
         assertThat(slower).hasStatus(409);
-        assertThat(page(slower).text()).contains("Quillback", "Sedge");
+        assertThat(TestPages.read(slower).text()).contains("Quillback", "Sedge");
         Document page = get("/weather/" + id);
         assertThat(page.select("h1").text()).startsWith("Quillback");
         assertThat(page.text()).doesNotContain("invented, ");

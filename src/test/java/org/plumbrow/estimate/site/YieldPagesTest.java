@@ -1,18 +1,16 @@
 package org.plumbrow.estimate.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.estimate.EstimateFacts;
@@ -35,6 +33,9 @@ class YieldPagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
@@ -52,19 +53,11 @@ class YieldPagesTest {
         project = projects.aDairyGroundMount().in(branch).build();
     }
 
-    private Document get(String suffix, Visitor who) throws Exception {
-        MvcTestResult answer = mvc.get()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(who))
-                .exchange();
-        assertThat(answer).hasStatusOk();
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
-        assertThat(page.select("h1")).hasSize(1);
-        assertThat(page.select("[style]")).isEmpty();
-        return page;
+    private Document get(String suffix, Visitor who) {
+        return pages.page(who, "/projects/" + project + suffix);
     }
 
-    private Document get(String suffix) throws Exception {
+    private Document get(String suffix) {
         return get(suffix, branch.projectManager());
     }
 
@@ -73,28 +66,12 @@ class YieldPagesTest {
     }
 
     /** Every field of the form as the page has it. */
-    private Map<String, String> form() throws Exception {
-        Map<String, String> fields = new LinkedHashMap<>();
-        Document page = get("/yield/terms");
-        for (Element input : page.select("main form[action$=/terms] input, main form[action$=/terms] select")) {
-            String value = input.tagName().equals("select")
-                    ? input.select("option[selected]").val()
-                    : input.val();
-            if (!input.attr("type").equals("checkbox") || input.hasAttr("checked")) {
-                fields.put(input.attr("name"), value);
-            }
-        }
-        fields.remove("_csrf");
-        return fields;
+    private Map<String, String> form() {
+        return TestPages.fields(get("/yield/terms").selectFirst("main form[action$=/terms]"));
     }
 
     private MvcTestResult post(Map<String, String> fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/yield/terms")
-                .with(world.signedIn(branch.projectManager()))
-                .with(csrf());
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(branch.projectManager(), "/projects/" + project + "/yield/terms", fields);
     }
 
     @Test

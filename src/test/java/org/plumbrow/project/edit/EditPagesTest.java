@@ -1,7 +1,6 @@
 package org.plumbrow.project.edit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -11,6 +10,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Mounting;
@@ -19,9 +19,7 @@ import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Projects;
 import org.plumbrow.project.Standing;
-import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 @PlumbrowTest
@@ -31,6 +29,9 @@ class EditPagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture fixture;
 
     @Autowired
@@ -38,9 +39,6 @@ class EditPagesTest {
 
     @Autowired
     JournalReader journal;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private TestBranch branch;
     private UUID project;
@@ -53,16 +51,6 @@ class EditPagesTest {
 
     private ProjectFacts facts() {
         return world.as(branch.manager(), () -> projects.facts(project));
-    }
-
-    private MvcTestResult get(Visitor who, String address) {
-        return mvc.get().uri(address).with(world.signedIn(who)).exchange();
-    }
-
-    private MvcTestResult post(Visitor who, String address, Map<String, String> fields) {
-        var request = mvc.post().uri(address).with(world.signedIn(who)).with(csrf());
-        fields.forEach(request::param);
-        return request.exchange();
     }
 
     private String page(String part) {
@@ -87,7 +75,7 @@ class EditPagesTest {
 
     @Test
     void aNumberIsReadAsItIsWrittenAndTheJournalSaysFromWhatToWhat() {
-        assertThat(post(branch.projectManager(), page("/contract"), contract("0", "110.0 kW", "200")))
+        assertThat(pages.post(branch.projectManager(), page("/contract"), contract("0", "110.0 kW", "200")))
                 .hasStatus(302);
 
         assertThat(facts().contract().systemKwDc()).isEqualByComparingTo("110");
@@ -106,10 +94,10 @@ class EditPagesTest {
         two.put("arrays[1].mounting", "PITCHED_ROOF");
         two.put("arrays[1].modules", "20");
         two.put("arrays[1].moduleW", "400");
-        assertThat(post(branch.projectManager(), page("/contract"), two)).hasStatus(302);
+        assertThat(pages.post(branch.projectManager(), page("/contract"), two)).hasStatus(302);
         assertThat(facts().contract().arrays()).hasSize(2);
 
-        assertThat(post(branch.projectManager(), page("/contract"), contract("1", "99", "180")))
+        assertThat(pages.post(branch.projectManager(), page("/contract"), contract("1", "99", "180")))
                 .hasStatus(302);
         assertThat(facts().contract().arrays()).hasSize(1);
         String sentence = world.as(
@@ -119,7 +107,7 @@ class EditPagesTest {
 
     @Test
     void whatCannotBeReadIsStillThereAndTheMessageIsAtItsField() {
-        MvcTestResult answer = post(branch.projectManager(), page("/contract"), contract("0", "many", "2.5"));
+        MvcTestResult answer = pages.post(branch.projectManager(), page("/contract"), contract("0", "many", "2.5"));
 
         assertThat(answer)
                 .hasStatus(422)
@@ -132,9 +120,9 @@ class EditPagesTest {
 
     @Test
     void anEditOverANewerOneShowsTheirsBesideYoursAndChangesNothing() {
-        assertThat(post(branch.manager(), page("/contract"), contract("0", "120", "210")))
+        assertThat(pages.post(branch.manager(), page("/contract"), contract("0", "120", "210")))
                 .hasStatus(302);
-        MvcTestResult late = post(branch.projectManager(), page("/contract"), contract("0", "130", "220"));
+        MvcTestResult late = pages.post(branch.projectManager(), page("/contract"), contract("0", "130", "220"));
 
         assertThat(late)
                 .hasStatus(409)
@@ -145,9 +133,9 @@ class EditPagesTest {
 
     @Test
     void twoPeopleAtDifferentPartsDoNotMeet() {
-        assertThat(post(branch.manager(), page("/contract"), contract("0", "120", "210")))
+        assertThat(pages.post(branch.manager(), page("/contract"), contract("0", "120", "210")))
                 .hasStatus(302);
-        assertThat(post(
+        assertThat(pages.post(
                         branch.projectManager(),
                         page("/site"),
                         Map.of(
@@ -168,7 +156,7 @@ class EditPagesTest {
 
     @Test
     void aStreetStandsInNoJournalLine() {
-        post(branch.projectManager(), page("/site"), Map.of("version", "0", "street", "9 New Lane"));
+        pages.post(branch.projectManager(), page("/site"), Map.of("version", "0", "street", "9 New Lane"));
 
         List<String> lines = world.as(
                 branch.manager(),
@@ -180,7 +168,7 @@ class EditPagesTest {
 
     @Test
     void coordinatesThatAreNoneAreAskedForAsAMapGivesThem() {
-        assertThat(post(branch.projectManager(), page("/site"), Map.of("version", "0", "coordinates", "95, 10")))
+        assertThat(pages.post(branch.projectManager(), page("/site"), Map.of("version", "0", "coordinates", "95, 10")))
                 .hasStatus(422)
                 .bodyText()
                 .contains("value=\"95, 10\"")
@@ -196,7 +184,7 @@ class EditPagesTest {
         fields.put("arrays[0].mounting", "PITCHED_ROOF");
         fields.put("arrays[0].modules", "23");
         fields.put("promisedOn", "2027-06-01");
-        assertThat(post(branch.projectManager(), "/projects/new", fields))
+        assertThat(pages.post(branch.projectManager(), "/projects/new", fields))
                 .hasStatus(422)
                 .bodyText()
                 .contains(
@@ -207,7 +195,7 @@ class EditPagesTest {
 
         fields.put("name", "Alder home");
         fields.put("customer", "Runa");
-        MvcTestResult opened = post(branch.projectManager(), "/projects/new", fields);
+        MvcTestResult opened = pages.post(branch.projectManager(), "/projects/new", fields);
         assertThat(opened).hasStatus(302);
         UUID id = UUID.fromString(
                 String.valueOf(opened.getResponse().getRedirectedUrl()).substring("/projects/".length()));
@@ -220,13 +208,14 @@ class EditPagesTest {
     void aPromiseIsAddedAndTheOneBeforeStays() {
         Map<String, String> later =
                 Map.of("milestone", "SYSTEM_ON", "date", "2027-05-03", "toleranceDays", "3", "promisedBy", "Ines");
-        assertThat(post(branch.projectManager(), page("/promises"), later)).hasStatus(302);
+        assertThat(pages.post(branch.projectManager(), page("/promises"), later))
+                .hasStatus(302);
 
-        assertThat(get(branch.designer(), page("/promises")))
+        assertThat(pages.get(branch.designer(), page("/promises")))
                 .hasStatus(200)
                 .bodyText()
                 .contains("Mon, May 3, 2027", "Fri, Apr 16, 2027", "holds now");
-        assertThat(post(branch.projectManager(), page("/promises"), Map.of("date", "", "toleranceDays", "900")))
+        assertThat(pages.post(branch.projectManager(), page("/promises"), Map.of("date", "", "toleranceDays", "900")))
                 .hasStatus(422)
                 .bodyText()
                 .contains("Choose the promised day.", "Write the tolerance as a whole number from 0 to 365 days.");
@@ -234,26 +223,26 @@ class EditPagesTest {
 
     @Test
     void aProjectIsHeldWithAReasonAndTakenUpAgain() {
-        assertThat(post(
+        assertThat(pages.post(
                         branch.projectManager(),
                         page("/standing"),
                         Map.of("to", "ON_HOLD", "reason", "", "version", "0")))
                 .hasStatus(422)
                 .bodyText()
                 .contains("Write the reason.");
-        assertThat(post(
+        assertThat(pages.post(
                         branch.projectManager(),
                         page("/standing"),
                         Map.of("to", "ON_HOLD", "reason", "Loan", "version", "0")))
                 .hasStatus(302);
         assertThat(facts().standing()).isEqualTo(Standing.ON_HOLD);
-        assertThat(get(branch.projectManager(), page(""))).bodyText().contains("on hold");
+        assertThat(pages.get(branch.projectManager(), page(""))).bodyText().contains("on hold");
     }
 
     @Test
     void anAssignmentIsUndoneAsANewLine() {
         UUID dov = branch.designer().personId();
-        assertThat(post(
+        assertThat(pages.post(
                         branch.projectManager(),
                         page("/people"),
                         Map.of("version", "0", "duties[2].person", dov.toString())))
@@ -264,8 +253,10 @@ class EditPagesTest {
         int line = world.as(
                 branch.manager(), () -> journal.newest(project, 1).get(0).number());
 
-        assertThat(get(branch.projectManager(), page("/journal"))).bodyText().contains("/journal/" + line + "/undo");
-        assertThat(post(branch.projectManager(), page("/journal/" + line + "/undo"), Map.of()))
+        assertThat(pages.get(branch.projectManager(), page("/journal")))
+                .bodyText()
+                .contains("/journal/" + line + "/undo");
+        assertThat(pages.post(branch.projectManager(), page("/journal/" + line + "/undo"), Map.of()))
                 .hasStatus(302);
         assertThat(facts().people().values())
                 .extracting(ProjectFacts.InCharge::personId)
@@ -278,8 +269,11 @@ class EditPagesTest {
 
     @Test
     void aDesignerReadsAndSeesNoPrice() {
-        assertThat(get(branch.projectManager(), page(""))).bodyText().contains("$198,000");
-        assertThat(get(branch.designer(), page(""))).hasStatus(200).bodyText().doesNotContain("$198,000");
-        assertThat(get(branch.designer(), page("/contract"))).hasStatus(403);
+        assertThat(pages.get(branch.projectManager(), page(""))).bodyText().contains("$198,000");
+        assertThat(pages.get(branch.designer(), page("")))
+                .hasStatus(200)
+                .bodyText()
+                .doesNotContain("$198,000");
+        assertThat(pages.get(branch.designer(), page("/contract"))).hasStatus(403);
     }
 }
