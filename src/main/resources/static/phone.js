@@ -137,7 +137,7 @@ window.plumbrowPhone = (() => {
     // Copies of these addresses for later: whether all are there; null where this page's own address does not allow it.
     copies: async (scope, wanted) => {
       if (!navigator.serviceWorker) return null;
-      await navigator.serviceWorker.register('/survey-worker.js', {scope});
+      await navigator.serviceWorker.register('/phone-worker.js', {scope});
       const worker = await navigator.serviceWorker.ready;
       // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it.
       await new Promise(done => {

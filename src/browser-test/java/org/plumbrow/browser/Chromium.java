@@ -1,6 +1,7 @@
 package org.plumbrow.browser;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
@@ -19,6 +20,15 @@ final class Chromium {
 
     private static final double SLOW_MACHINE_MS = 30_000;
 
+    private static final List<String> ARGUMENTS = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-dev-shm-usage",
+            "--disable-quic",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+
     private static final Chromium ONE = new Chromium();
 
     private final Playwright playwright;
@@ -33,19 +43,25 @@ final class Chromium {
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(installed())
-                        .setArgs(List.of(
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--disable-dev-shm-usage",
-                                "--disable-quic",
-                                "--disable-background-networking",
-                                "--disable-component-update",
-                                "--disable-sync")));
+                        .setArgs(ARGUMENTS));
         Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
     }
 
     static Browser browser() {
         return ONE.browser;
+    }
+
+    /** A browser of its own that keeps what it has in this folder, as a phone does when it is switched off and on. */
+    static BrowserContext startedOn(Path profile, String base) {
+        return ONE.playwright
+                .chromium()
+                .launchPersistentContext(
+                        profile,
+                        new BrowserType.LaunchPersistentContextOptions()
+                                .setExecutablePath(installed())
+                                .setArgs(ARGUMENTS)
+                                .setBaseURL(base)
+                                .setViewportSize(PageChecks.PHONE, 844));
     }
 
     private static Path installed() {

@@ -12,7 +12,6 @@ import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.FilePayload;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -20,7 +19,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.plumbrow.TestWorld;
-import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.cutover.daylog.CutoverRoad;
 import org.plumbrow.demo.LoadedDemo;
 import org.plumbrow.evidence.MadeUpPhoto;
@@ -42,6 +40,20 @@ class DayLogOfflineTest {
             }
             """;
 
+    /** Path of the worker that serves this page. */
+    private static final String WORKER = """
+            async () => new URL((await navigator.serviceWorker.getRegistration(location.href))?.active?.scriptURL ?? 'x:').pathname""";
+
+    /** Registers the worker as pages did when it served the survey only. */
+    private static final String KNOWS_THE_OLD_ADDRESS = """
+            {
+              const register = ServiceWorkerContainer.prototype.register;
+              ServiceWorkerContainer.prototype.register = function (address, scope) {
+                return register.call(this, address.replace('phone-worker', 'survey-worker'), scope);
+              };
+            }
+            """;
+
     @LocalServerPort
     int port;
 
@@ -53,8 +65,7 @@ class DayLogOfflineTest {
 
     private final List<String> findings = new ArrayList<>();
     private BrowserContext phone;
-    private TestBranch branch;
-    private String project;
+    private OutageToday day;
     private String log;
 
     /** The outage of a project is today, and its log is open and on the phone. */
@@ -63,42 +74,22 @@ class DayLogOfflineTest {
         phone = new Visits(port).of("maren");
         anOutageToday(phone);
         Page page = phone.newPage();
-        page.navigate(log);
-        page.check("input[name=service] >> nth=0");
-        page.fill("#r-personInCharge", "Tamsin");
-        page.click("#open-form button");
-        assertThat(page.locator("#step-form")).isVisible();
-        setReversalTime(page);
+        day.open(page);
         left(page);
-        keep(phone, log);
+        keep(phone);
     }
 
     private void anOutageToday(BrowserContext on) {
-        branch = world.branch();
-        Page page = opened(on, "/projects/new?branch=" + branch.code());
-        page.fill("#name", "Orchard Lane");
-        page.fill("#customer", "Marit");
-        page.click("main .acts button");
-        // A page that is closed while the next one comes has kept the browser waiting for ever.
-        page.waitForURL(Pattern.compile(".*/projects/[0-9a-f-]{36}.*"));
-        project = page.url().replaceAll(".*/projects/([0-9a-f-]{36}).*", "$1");
-        road.windowOfToday(UUID.fromString(project), branch.id());
-        log = "/projects/" + project + "/day-log";
+        Page page = on.newPage();
+        day = OutageToday.made(page, world, road);
+        log = day.log();
         left(page);
     }
 
-    private void setReversalTime(Page page) {
-        page.navigate(log + "/reversal-time");
-        page.fill("#r-neededBy", "23:30");
-        page.fill("#r-reason", "the freezer");
-        page.click("main .acts button");
-        assertThat(page).hasURL(Pattern.compile(".*/day-log$"));
-    }
-
     /** The page as it is now is on the phone. */
-    private void keep(BrowserContext on, String address) {
-        Page page = opened(on, address);
-        assertThat(page.locator("#phone-pages")).containsText("The log is on this phone");
+    private void keep(BrowserContext on) {
+        Page page = opened(on, "about:blank");
+        day.keep(page);
         left(page);
     }
 
@@ -286,8 +277,8 @@ class DayLogOfflineTest {
     }
 
     private void upTo(String step) {
-        road.upTo(branch, UUID.fromString(project), step);
-        keep(phone, log);
+        road.upTo(day.branch(), day.project(), step);
+        keep(phone);
     }
 
     private void reconnect(Page page) {
@@ -303,7 +294,7 @@ class DayLogOfflineTest {
     @Test
     void aLogIsOpenedInTheMorningWithoutSignalAndGoesOn() {
         anOutageToday(phone);
-        keep(phone, log);
+        keep(phone);
         phone.setOffline(true);
         Page page = opened(phone, log);
         page.check("input[name=service][value=SINGLE_PHASE_120_240]");
@@ -311,7 +302,7 @@ class DayLogOfflineTest {
         page.click("#open-form button");
         says(page, "Open the day log, ");
         standsAt(page, "1");
-        setReversalTime(page);
+        day.setReversalTime(page);
         tap(page);
         standsAt(page, "2");
         left(page);
@@ -408,6 +399,27 @@ class DayLogOfflineTest {
         says(page, "Photo at step 1, ");
         reconnect(page);
         assertThat(page.locator(".steps a[href^='/evidence/']")).hasCount(1);
+    }
+
+    /** A phone that knows the worker by its old address opens the log by it, and goes over to the new one with signal. */
+    @Test
+    void aPhoneWithTheWorkersOldAddressOpensTheLogAndGoesOver() {
+        anOutageToday(phone);
+        Page old = phone.newPage();
+        old.addInitScript(KNOWS_THE_OLD_ADDRESS);
+        day.keep(old);
+        old.waitForFunction(WORKER + " === '/survey-worker.js'");
+        phone.setOffline(true);
+        old.reload();
+        says(old, "Without signal: this page is as of");
+        phone.setOffline(false);
+        left(old);
+        keep(phone);
+        Page page = opened(phone, log);
+        page.waitForFunction(WORKER + " === '/phone-worker.js'");
+        phone.setOffline(true);
+        page.reload();
+        says(page, "Without signal: this page is as of");
     }
 
     /** As the browser itself judges it. */

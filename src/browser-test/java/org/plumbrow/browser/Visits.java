@@ -29,13 +29,19 @@ record Visits(int port) {
 
     private BrowserContext signedIn(String name, boolean script) {
         BrowserContext browser = fresh(script);
-        Page page = browser.newPage();
-        page.navigate("/sign-in");
+        signIn(browser.newPage(), name);
+        return browser;
+    }
+
+    /** On the page that asks for it, or on the sign-in page. */
+    static void signIn(Page page, String name) {
+        if (!page.url().contains("/sign-in")) {
+            page.navigate("/sign-in");
+        }
         page.fill("input[name=email]", name + "@quillback.example");
         page.fill("input[name=password]", LoadedDemo.PASSWORD);
         page.click("main button");
         assertThat(page.url()).as(name + " is signed in").doesNotContain("sign-in");
-        return browser;
     }
 
     private BrowserContext fresh(boolean script) {
