@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.daylog.CutoverRoad;
@@ -24,7 +25,6 @@ import org.plumbrow.project.gate.Gates;
 import org.plumbrow.project.gate.ItemState;
 import org.plumbrow.project.gate.ItemView;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 
 /** The gate to the cutover asks for a booked window with notice given, and reads the day log. */
 @PlumbrowTest
@@ -32,6 +32,9 @@ class CutoverGateTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     CutoverFixture fixture;
@@ -154,14 +157,12 @@ class CutoverGateTest {
     }
 
     @Test
-    void anItemLeadsToWhatItIsJudgedBy() throws Exception {
+    void anItemLeadsToWhatItIsJudgedBy() {
         project = fixture.noticeGiven(ground, fixture.dairy(ground));
         for (var page : Map.of(2, "outage", 5, "without-power", 10, "outage/readiness", 15, "day-log")
                 .entrySet()) {
-            var answer = mvc.get()
-                    .uri("/projects/" + project + "/gate-items/cutover." + page.getKey())
-                    .with(world.signedIn(ground.branch().projectManager()))
-                    .exchange();
+            var answer = pages.get(
+                    ground.branch().projectManager(), "/projects/" + project + "/gate-items/cutover." + page.getKey());
             assertThat(answer).bodyText().contains("href=\"/projects/" + project + "/" + page.getValue() + "\"");
         }
     }
@@ -194,9 +195,6 @@ class CutoverGateTest {
 
     @Autowired
     SiteLoads loads;
-
-    @Autowired
-    MockMvcTester mvc;
 
     @Autowired
     org.plumbrow.TestClock clock;

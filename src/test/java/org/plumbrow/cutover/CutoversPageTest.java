@@ -3,27 +3,26 @@ package org.plumbrow.cutover;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.daylog.CutoverRoad;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 
 /** The place of all cutovers. */
 @PlumbrowTest
 class CutoversPageTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     CutoverFixture fixture;
@@ -31,14 +30,14 @@ class CutoversPageTest {
     @Autowired
     CutoverRoad road;
 
-    private Document page(Visitor visitor) throws Exception {
-        var answer = mvc.get().uri("/cutovers").with(world.signedIn(visitor)).exchange();
+    private Document page(Visitor visitor) {
+        var answer = pages.get(visitor, "/cutovers");
         assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+        return TestPages.read(answer);
     }
 
     @Test
-    void anEmptyBranchIsToldWhatWillStandHere() throws Exception {
+    void anEmptyBranchIsToldWhatWillStandHere() {
         Ground ground = fixture.ground();
         Document page = page(ground.branch().projectManager());
         assertThat(page.select("h1").text()).isEqualTo("No outage is set");
@@ -46,7 +45,7 @@ class CutoversPageTest {
     }
 
     @Test
-    void theNextOneComesFirstWithWhatItLacksAndPastOnesWithTheirMinutes() throws Exception {
+    void theNextOneComesFirstWithWhatItLacksAndPastOnesWithTheirMinutes() {
         Ground ground = fixture.ground();
         fixture.noticeGiven(ground, fixture.dairy(ground));
         UUID past = fixture.home(ground);
@@ -58,7 +57,7 @@ class CutoversPageTest {
     }
 
     @Test
-    void theListTakesTheSameQueriesForOneAndForTen() throws Exception {
+    void theListTakesTheSameQueriesForOneAndForTen() {
         Ground few = fixture.ground();
         fixture.booked(few, fixture.dairy(few));
         page(few.branch().projectManager());
@@ -72,7 +71,7 @@ class CutoversPageTest {
     }
 
     @Test
-    void aCrewLeadSeesOnlyWhereTheOwnCrewIsBooked() throws Exception {
+    void aCrewLeadSeesOnlyWhereTheOwnCrewIsBooked() {
         Ground ground = fixture.ground();
         fixture.booked(ground, fixture.dairy(ground));
         assertThat(page(ground.branch().crewLead()).text()).doesNotContain("Sedge Hollow");

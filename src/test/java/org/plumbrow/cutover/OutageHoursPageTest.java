@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.ridethrough.LoadKind;
@@ -18,7 +18,6 @@ import org.plumbrow.cutover.ridethrough.SiteLoads;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The hours in which the power can be off: ranked, opened, and what would have to give where there is none. */
@@ -35,10 +34,10 @@ class OutageHoursPageTest {
             Map.of("mark", "school", "what", "BUSINESS", "weekdays", "DAILY", "from", "09:00", "to", "16:00"));
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     CutoverFixture fixture;
@@ -63,18 +62,15 @@ class OutageHoursPageTest {
     }
 
     private MvcTestResult get(String suffix) {
-        return mvc.get()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(pm))
-                .exchange();
+        return pages.get(pm, "/projects/" + project + suffix);
     }
 
-    private Document page(String suffix) throws Exception {
-        return Jsoup.parse(get(suffix).getResponse().getContentAsString());
+    private Document page(String suffix) {
+        return TestPages.read(get(suffix));
     }
 
     @Test
-    void aFarmOnWhichNothingIsWrittenGetsNoChance() throws Exception {
+    void aFarmOnWhichNothingIsWrittenGetsNoChance() {
         Document page = page("/outage/hours");
         assertThat(page.text())
                 .contains("Nobody has written down what suffers on this site")
@@ -83,7 +79,7 @@ class OutageHoursPageTest {
     }
 
     @Test
-    void aDairysHoursKeepClearOfTheMilkingsAndLeadIntoTheChoice() throws Exception {
+    void aDairysHoursKeepClearOfTheMilkingsAndLeadIntoTheChoice() {
         write(LoadKind.TANK, TANK);
         Document page = page("/outage/hours");
         assertThat(page.select("h1").text()).isEqualTo("Tuesday, March 16 at 9:00 am looks best");
@@ -99,7 +95,7 @@ class OutageHoursPageTest {
     }
 
     @Test
-    void anHourTooCloseAfterMilkingIsOpenedWithItsReasonAndItsCure() throws Exception {
+    void anHourTooCloseAfterMilkingIsOpenedWithItsReasonAndItsCure() {
         write(LoadKind.TANK, TANK.with("to1", "08:00"));
         Document page = page("/outage/hours?day=2027-03-16&time=09:30");
         assertThat(page.select("#opened").text()).isEqualTo("Tuesday, March 16 at 9:30 am, opened");
@@ -109,7 +105,7 @@ class OutageHoursPageTest {
     }
 
     @Test
-    void whereNoHourIsFeasibleTheLimitThatWouldHaveToGiveIsNamed() throws Exception {
+    void whereNoHourIsFeasibleTheLimitThatWouldHaveToGiveIsNamed() {
         write(LoadKind.TIMES, SCHOOL);
         Document page = page("/outage/hours");
         assertThat(page.select("h1").text()).isEqualTo("No hour of the next weeks is feasible");
@@ -117,7 +113,7 @@ class OutageHoursPageTest {
     }
 
     @Test
-    void aVacationOpensTheHoursOfASchool() throws Exception {
+    void aVacationOpensTheHoursOfASchool() {
         write(
                 LoadKind.TIMES,
                 SCHOOL,
@@ -133,7 +129,7 @@ class OutageHoursPageTest {
     }
 
     @Test
-    void noWordSaysThatAnythingIsSafeToTouch() throws Exception {
+    void noWordSaysThatAnythingIsSafeToTouch() {
         write(LoadKind.TANK, TANK);
         assertThat(page("/outage/hours").text().toLowerCase(java.util.Locale.ROOT))
                 .doesNotContain("safe to touch")

@@ -5,12 +5,12 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 
 import java.util.List;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.web.Visitor;
@@ -27,6 +27,9 @@ class OutagePagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     CutoverFixture fixture;
@@ -49,25 +52,15 @@ class OutagePagesTest {
     }
 
     private MvcTestResult get(String suffix) {
-        return mvc.get()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(pm))
-                .exchange();
+        return pages.get(pm, "/projects/" + project + suffix);
     }
 
     private MvcTestResult post(String suffix, String... fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(pm))
-                .with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(pm, "/projects/" + project + suffix, fields);
     }
 
-    private static Document page(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+    private static Document page(MvcTestResult answer) {
+        return TestPages.read(answer);
     }
 
     private long version() {
@@ -75,7 +68,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void thePageNamesTheBestDayAndWhatRulesOthersOut() throws Exception {
+    void thePageNamesTheBestDayAndWhatRulesOthersOut() {
         MvcTestResult answer = get("/outage");
         assertThat(answer).hasStatusOk();
         Document page = page(answer);
@@ -94,7 +87,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void choosingShowsTheLettersAndBookingWritesThem() throws Exception {
+    void choosingShowsTheLettersAndBookingWritesThem() {
         Document choose = page(get("/outage/choose?window=2027-03-26"));
         assertThat(choose.select("input[name=day]").val()).isEqualTo("2027-03-26");
         assertThat(choose.select("input[name=start]").val()).isEqualTo("09:00");
@@ -125,7 +118,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void aWordInTheMinutesIsStillThereAndTheMessageIsAtTheField() throws Exception {
+    void aWordInTheMinutesIsStillThereAndTheMessageIsAtTheField() {
         MvcTestResult answer = post(
                 "/outage/choose",
                 "act",
@@ -154,13 +147,13 @@ class OutagePagesTest {
     }
 
     @Test
-    void everyFieldThatIsMissingIsNamed() throws Exception {
+    void everyFieldThatIsMissingIsNamed() {
         Document page = page(post("/outage/choose", "act", "book"));
         assertThat(page.select(".note-trouble li")).hasSize(4);
     }
 
     @Test
-    void aDayTooSoonIsRefusedWithTheLastDayForTheNotice() throws Exception {
+    void aDayTooSoonIsRefusedWithTheLastDayForTheNotice() {
         Document page = page(post(
                 "/outage/choose",
                 "act",
@@ -179,7 +172,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void movingAnOlderWindowShowsTheirsBesideYours() throws Exception {
+    void movingAnOlderWindowShowsTheirsBesideYours() {
         fixture.booked(ground, project);
         long opened = version();
         world.as(pm, () -> records.utilityConfirms(project, "VE-77"));
@@ -205,7 +198,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void cancellingAsksForTheReasonOnAPageOfItsOwn() throws Exception {
+    void cancellingAsksForTheReasonOnAPageOfItsOwn() {
         fixture.noticeGiven(ground, project);
         Document page = page(get("/outage/cancel"));
         assertThat(page.select("h1").text()).isEqualTo("Cancel the outage of Fri, Mar 26?");
@@ -218,7 +211,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void whatTheUtilityAndTheCustomerSayIsWrittenDown() throws Exception {
+    void whatTheUtilityAndTheCustomerSayIsWrittenDown() {
         fixture.booked(ground, project);
         assertThat(post("/outage/utility", "how", "", "number", "")).hasStatus(422);
         assertThat(post("/outage/utility", "how", "through the portal", "toldOn", "2027-03-01", "number", "VE-77"))
@@ -231,7 +224,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void whatWasTypedOfTellingAndOfTheWorkIsStillThereWhenItIsRefused() throws Exception {
+    void whatWasTypedOfTellingAndOfTheWorkIsStillThereWhenItIsRefused() {
         fixture.booked(ground, project);
         String tooLong = "by letter and ".repeat(40);
         for (String whom : List.of("utility", "customer")) {
@@ -255,7 +248,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void aBlackoutIsAddedTakenOutAndPutBack() throws Exception {
+    void aBlackoutIsAddedTakenOutAndPutBack() {
         assertThat(post("/outage/blackouts", "reason", "milking", "weekdays", "MONDAY", "from", "12:00"))
                 .hasStatus(422);
         assertThat(post("/outage/blackouts", "reason", "milking", "weekdays", "MONDAY", "from", "12:00", "to", "15:00"))
@@ -274,7 +267,7 @@ class OutagePagesTest {
     }
 
     @Test
-    void otherWorkMeansOtherMinutes() throws Exception {
+    void otherWorkMeansOtherMinutes() {
         assertThat(post("/outage/work", "parts", "mainPanel", "meters", "1", "version", "0"))
                 .hasStatus3xxRedirection();
         assertThat(page(get("/outage")).text()).contains("new main panel");
@@ -285,10 +278,7 @@ class OutagePagesTest {
 
     @Test
     void aCrewLeadWhoIsNotBookedHereIsToldSo() {
-        assertThat(mvc.get()
-                        .uri("/projects/" + project + "/outage")
-                        .with(world.signedIn(ground.branch().crewLead()))
-                        .exchange())
+        assertThat(pages.get(ground.branch().crewLead(), "/projects/" + project + "/outage"))
                 .hasStatus(403);
     }
 }

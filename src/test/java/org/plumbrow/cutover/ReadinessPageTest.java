@@ -1,18 +1,17 @@
 package org.plumbrow.cutover;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.ridethrough.LoadKind;
@@ -20,7 +19,6 @@ import org.plumbrow.cutover.ridethrough.SiteLoads;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The day before an outage: what is missing, what is red, and who said go. */
@@ -28,10 +26,10 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 class ReadinessPageTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     CutoverFixture fixture;
@@ -53,28 +51,18 @@ class ReadinessPageTest {
     }
 
     private MvcTestResult get(String suffix) {
-        return mvc.get()
-                .uri("/projects/" + project + "/outage/readiness" + suffix)
-                .with(world.signedIn(pm))
-                .exchange();
+        return pages.get(pm, "/projects/" + project + "/outage/readiness" + suffix);
     }
 
     private MvcTestResult post(String suffix, String... fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/outage/readiness" + suffix)
-                .with(world.signedIn(pm))
-                .with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(pm, "/projects/" + project + "/outage/readiness" + suffix, fields);
     }
 
-    private static Document page(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+    private static Document page(MvcTestResult answer) {
+        return TestPages.read(answer);
     }
 
-    private String h1() throws Exception {
+    private String h1() {
         return page(get("")).select("h1").text();
     }
 
@@ -94,7 +82,7 @@ class ReadinessPageTest {
     }
 
     @Test
-    void whatIsMissingIsListedAndNothingSaysGo() throws Exception {
+    void whatIsMissingIsListedAndNothingSaysGo() {
         Document page = page(get(""));
         assertThat(page.select("h1").text()).isEqualTo("Not yet: Friday, March 26, 9:00 am");
         assertThat(page.text())
@@ -105,7 +93,7 @@ class ReadinessPageTest {
     }
 
     @Test
-    void goIsRefusedWhileAnythingIsMissingAndNamesIt() throws Exception {
+    void goIsRefusedWhileAnythingIsMissingAndNamesIt() {
         MvcTestResult answer = post("", "decision", "GO", "person", "Tamsin, person in charge", "reason", "");
         assertThat(answer).hasStatus(422);
         assertThat(page(answer).text()).contains("Not ready yet, so no go: ").contains("Locks and tags");
@@ -113,7 +101,7 @@ class ReadinessPageTest {
     }
 
     @Test
-    void goIsSaidByANamedPersonAndFallsWhenSomethingTurnsRed() throws Exception {
+    void goIsSaidByANamedPersonAndFallsWhenSomethingTurnsRed() {
         everythingIsSaid();
         assertThat(h1()).startsWith("Everything asked is answered; a person decides");
         assertThat(post("", "decision", "GO", "person", "Tamsin, person in charge", "reason", ""))
@@ -126,7 +114,7 @@ class ReadinessPageTest {
     }
 
     @Test
-    void aCustomerWhoSaysNoIsRed() throws Exception {
+    void aCustomerWhoSaysNoIsRed() {
         world.as(pm, () -> records.customerAnswers(project, false, "the vet comes"));
         assertThat(h1()).startsWith("No-go as things stand");
         assertThat(page(post("", "decision", "GO", "person", "Tamsin", "reason", ""))
@@ -135,7 +123,7 @@ class ReadinessPageTest {
     }
 
     @Test
-    void somethingWrongNeedsItsReasonAndAnOlderPageShowsTheirs() throws Exception {
+    void somethingWrongNeedsItsReasonAndAnOlderPageShowsTheirs() {
         MvcTestResult silent = post("/locks", "state", "WRONG", "note", "", "version", "-1");
         assertThat(silent).hasStatus(422);
         assertThat(page(silent).text()).contains("Write why in a few words.");
@@ -146,7 +134,7 @@ class ReadinessPageTest {
     }
 
     @Test
-    void noGoNeedsAReason() throws Exception {
+    void noGoNeedsAReason() {
         assertThat(post("", "decision", "NO_GO", "person", "Tamsin", "reason", ""))
                 .hasStatus(422);
         assertThat(post("", "decision", "NO_GO", "person", "Tamsin", "reason", "storm"))

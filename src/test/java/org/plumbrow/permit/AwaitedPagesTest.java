@@ -1,16 +1,15 @@
 package org.plumbrow.permit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.util.List;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.project.ProjectFixture;
@@ -18,7 +17,6 @@ import org.plumbrow.project.Projects;
 import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** What a project waits for and who owes it; today is Monday, March 1, 2027. */
@@ -26,10 +24,10 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 class AwaitedPagesTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -50,26 +48,19 @@ class AwaitedPagesTest {
     }
 
     private MvcTestResult get(String path, Visitor who) {
-        return mvc.get().uri(path).with(world.signedIn(who)).exchange();
+        return pages.get(who, path);
     }
 
-    private Document page(String path) throws Exception {
+    private Document page(String path) {
         MvcTestResult answer = get(path, branch.projectManager());
         assertThat(answer).hasStatusOk();
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
+        Document page = TestPages.read(answer);
         assertThat(page.select("h1")).hasSize(1);
         return page;
     }
 
     private MvcTestResult post(String suffix, String... fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/waits" + suffix)
-                .with(world.signedIn(branch.projectManager()))
-                .with(csrf());
-        for (int at = 0; at < fields.length; at += 2) {
-            request.param(fields[at], fields[at + 1]);
-        }
-        return request.exchange();
+        return pages.post(branch.projectManager(), "/projects/" + project + "/waits" + suffix, fields);
     }
 
     private MvcTestResult delivery(String suffix, String version, String... more) {
@@ -89,7 +80,7 @@ class AwaitedPagesTest {
     }
 
     @Test
-    void whatIsLateStandsOnTopWithItsDaysAndWhatIsExpected() throws Exception {
+    void whatIsLateStandsOnTopWithItsDaysAndWhatIsExpected() {
         assertThat(delivery("/new", "-1", "sentOn", "2027-02-01", "promisedOn", "2027-02-24"))
                 .hasStatus3xxRedirection();
         Document page = page("/projects/" + project + "/waits");
@@ -102,7 +93,7 @@ class AwaitedPagesTest {
     }
 
     @Test
-    void whatCameTeachesHowLongItsSupplierTakes() throws Exception {
+    void whatCameTeachesHowLongItsSupplierTakes() {
         assertThat(delivery("/new", "-1", "sentOn", "2027-02-01", "receivedOn", "2027-02-12"))
                 .hasStatus3xxRedirection();
         assertThat(page("/projects/" + project + "/waits")
@@ -116,7 +107,7 @@ class AwaitedPagesTest {
 
     /** The range of one answer is worked by hand in LeadTimeLearningTest; five and one answers leave 5/6 = 83 %. */
     @Test
-    void thePageOfAWaitSaysWhichDaysThePlanTakes() throws Exception {
+    void thePageOfAWaitSaysWhichDaysThePlanTakes() {
         delivery("/new", "-1", "sentOn", "2027-02-01");
         String path = "/projects/" + project + "/waits/" + only().id();
         assertThat(page(path).select("section[aria-labelledby=used]").text())
@@ -130,10 +121,10 @@ class AwaitedPagesTest {
     }
 
     @Test
-    void whatCannotBeSoIsRefusedAtItsFieldAndKept() throws Exception {
+    void whatCannotBeSoIsRefusedAtItsFieldAndKept() {
         MvcTestResult early = delivery("/new", "-1", "sentOn", "2027-02-10", "receivedOn", "2027-02-09");
         assertThat(early).hasStatus(422);
-        Document page = Jsoup.parse(early.getResponse().getContentAsString());
+        Document page = TestPages.read(early);
         assertThat(page.selectFirst("#receivedOn-wrong").text()).contains("before it was asked for");
         assertThat(page.selectFirst("#owedName").val()).isEqualTo("Alder Supply");
         assertThat(delivery("/new", "-1", "sentOn", "2027-03-02")).hasStatus(422);
@@ -142,7 +133,7 @@ class AwaitedPagesTest {
     }
 
     @Test
-    void whatHasToBePutRightIsAskedForAgainWithTheSameWords() throws Exception {
+    void whatHasToBePutRightIsAskedForAgainWithTheSameWords() {
         assertThat(post(
                         "/new",
                         "kind",
@@ -222,7 +213,7 @@ class AwaitedPagesTest {
     }
 
     @Test
-    void bothPagesReadTheSameHoweverMuchIsAwaited() throws Exception {
+    void bothPagesReadTheSameHoweverMuchIsAwaited() {
         delivery("/new", "-1", "sentOn", "2027-02-01");
         String path = "/projects/" + project + "/waits";
         page(path);

@@ -5,18 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.database.BranchWall;
 import org.plumbrow.project.ProjectFixture;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** Somebody hears of a wait once for each of its days, in the morning of a working day. The wait is due on Friday, March 5. */
@@ -38,10 +37,10 @@ class WaitRemindersTest {
     TestWorld world;
 
     @Autowired
-    TestClock clock;
+    TestPages pages;
 
     @Autowired
-    MockMvcTester mvc;
+    TestClock clock;
 
     @Autowired
     JdbcClient jdbc;
@@ -118,19 +117,15 @@ class WaitRemindersTest {
     }
 
     @Test
-    void aNewPromiseIsRemindedOfAnewAndThePageSaysWhatWent() throws Exception {
+    void aNewPromiseIsRemindedOfAnewAndThePageSaysWhatWent() {
         assertThat(told("2027-03-03T14:00:00Z")).isPositive();
         world.as(
                 branch.projectManager(),
                 () -> assertThat(book.change(modules(0, FRIDAY.plusDays(7)))).isEmpty());
         assertThat(told("2027-03-08T14:00:00Z")).isZero();
         assertThat(told("2027-03-10T14:00:00Z")).isPositive();
-        var answer = mvc.get()
-                .uri("/projects/" + project + "/waits/" + wait)
-                .with(world.signedIn(branch.projectManager()))
-                .exchange();
-        assertThat(Jsoup.parse(answer.getResponse().getContentAsString())
-                        .select("section[aria-labelledby=reminded] li"))
+        var answer = pages.get(branch.projectManager(), "/projects/" + project + "/waits/" + wait);
+        assertThat(TestPages.read(answer).select("section[aria-labelledby=reminded] li"))
                 .hasSize(2);
     }
 }

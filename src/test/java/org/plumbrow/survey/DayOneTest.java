@@ -5,11 +5,11 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 
 import java.time.LocalDate;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -32,6 +32,9 @@ class DayOneTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -63,13 +66,10 @@ class DayOneTest {
         schedule.planned(branch);
     }
 
-    private Document page(String part) throws Exception {
-        MvcTestResult answer = mvc.get()
-                .uri("/projects/" + dairy + "/survey/" + part)
-                .with(world.signedIn(branch.crewLead()))
-                .exchange();
+    private Document page(String part) {
+        MvcTestResult answer = pages.get(branch.crewLead(), "/projects/" + dairy + "/survey/" + part);
         assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+        return TestPages.read(answer);
     }
 
     private MvcTestResult save(String part, String... fields) {
@@ -85,7 +85,7 @@ class DayOneTest {
     }
 
     @Test
-    void theLeadHasTheFormOfDayOneAndOnlyReadsTheOthers() throws Exception {
+    void theLeadHasTheFormOfDayOneAndOnlyReadsTheOthers() {
         Document page = page("day-one");
         assertThat(page.select("h1").text()).startsWith("Shade on day one");
         assertThat(page.select("form#survey-form input[name^=h_]")).hasSize(17);

@@ -76,7 +76,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void whatTheProjectsUtilityAllowsIsAskedOfTheDisconnect() throws Exception {
+    void whatTheProjectsUtilityAllowsIsAskedOfTheDisconnect() {
         UUID utility = settings.utility(branch, "Valley Electric");
         project = projects.aHomeRoof().in(branch).at(utility, null).build();
         var service = new HashMap<>(SurveyFixture.Readings.home(SurveyPart.SERVICE));
@@ -109,7 +109,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void theFirstSentenceCountsWhatTheDesignerLacks() throws Exception {
+    void theFirstSentenceCountsWhatTheDesignerLacks() {
         assertThat(page("").selectFirst("h1").text()).matches("The designer still lacks \\d+ things");
         surveys.home(branch, project);
         Document page = page("");
@@ -118,7 +118,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void withPhotosOrReasonsItIsEnoughToDraw() throws Exception {
+    void withPhotosOrReasonsItIsEnoughToDraw() {
         surveys.home(branch, project);
         for (int item = 1; item <= 24; item++) {
             post(branch.projectManager(), "/photos/" + item + "/absent", Map.of("reason", "not on this site"));
@@ -130,7 +130,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void aPartIsKeptAndReadBackAndTheJournalSaysSo() throws Exception {
+    void aPartIsKeptAndReadBackAndTheJournalSaysSo() {
         assertThat(save("service", 0, SurveyFixture.Readings.service())).hasStatus3xxRedirection();
         Document page = page("/service");
         assertThat(page.getElementById("v_BN").val()).isEqualTo("120.9");
@@ -144,7 +144,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void aReadingOutsideItsLimitsIsKeptAndThePageAsks() throws Exception {
+    void aReadingOutsideItsLimitsIsKeptAndThePageAsks() {
         Map<String, String> typed = new HashMap<>(SurveyFixture.Readings.service());
         typed.put("v_BN", "131.0");
         MvcTestResult kept = save("service", 0, typed);
@@ -160,7 +160,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void whatIsNoValueIsRefusedAndEverythingTypedIsStillThere() throws Exception {
+    void whatIsNoValueIsRefusedAndEverythingTypedIsStillThere() {
         MvcTestResult refused = save("service", 0, Map.of("main_a", "lots", "bus_a", "225", "grounding", "two <rods>"));
         assertThat(refused).hasStatus(422);
         Document page = TestPages.read(refused);
@@ -174,7 +174,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void whoWasSlowerSeesTheirsBesideYours() throws Exception {
+    void whoWasSlowerSeesTheirsBesideYours() {
         save("access", 0, Map.of("lane", "gravel", "overhead", "none"));
         MvcTestResult slower = save("access", 0, Map.of("lane", "mud", "overhead", "none"));
         assertThat(slower).hasStatus(409);
@@ -191,18 +191,13 @@ class SurveyPagesTest {
     }
 
     @Test
-    void aDesignerAsksForAReadingAgainUntilItIsSettled() throws Exception {
+    void aDesignerAsksForAReadingAgainUntilItIsSettled() {
         assertThat(post(branch.designer(), "/service/remark", Map.of("remark", "Read leg B again.")))
                 .hasStatus3xxRedirection();
         Document overview = page("");
         assertThat(overview.text()).contains("Read leg B again.");
         String settle = overview.select("form[action$=/settled]").attr("action");
-        assertThat(mvc.post()
-                        .uri(settle)
-                        .with(world.signedIn(branch.projectManager()))
-                        .with(csrf())
-                        .exchange())
-                .hasRedirectedUrl("/projects/" + project + "/survey");
+        assertThat(pages.post(branch.projectManager(), settle)).hasRedirectedUrl("/projects/" + project + "/survey");
         assertThat(page("").text()).doesNotContain("Read leg B again.");
         assertThat(post(branch.designer(), "/service/remark", Map.of("remark", " ")))
                 .hasStatus(422);
@@ -235,7 +230,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void aReadingSaysWithWhichInstrumentAndWhenItWasTaken() throws Exception {
+    void aReadingSaysWithWhichInstrumentAndWhenItWasTaken() {
         Map<String, String> typed = new HashMap<>(SurveyFixture.Readings.service());
         typed.putAll(Map.of("volts_with", "multimeter, category IV, May 2026", "volts_at", "Mar 1, 10:20 am, running"));
         save("service", 0, typed);
@@ -245,15 +240,12 @@ class SurveyPagesTest {
     }
 
     @Test
-    void theLastChangeIsTakenBackForADay() throws Exception {
+    void theLastChangeIsTakenBackForADay() {
         save("access", 0, Map.of("lane", "gravel", "overhead", "none"));
         clock.pass(java.time.Duration.ofMinutes(1));
         save("access", 1, Map.of("lane", "mud", "overhead", "none"));
         String undo = page("/access").select("form[action*=/undo]").attr("action");
-        MvcTestResult lines = mvc.get()
-                .uri("/projects/" + project + "/journal")
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        MvcTestResult lines = pages.get(branch.manager(), "/projects/" + project + "/journal");
         assertThat(TestPages.read(lines).select("form[action*=/undo]").eachAttr("action"))
                 .containsOnlyOnce(undo);
         assertThat(post(branch.projectManager(), undo.replaceAll(".*/survey", ""), Map.of()))
@@ -275,7 +267,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void photosAreKeptByItem() throws Exception {
+    void photosAreKeptByItem() {
         MockMultipartFile photo = new MockMultipartFile("photo", "meter.jpg", "image/jpeg", MadeUpPhoto.plain());
         MvcTestResult kept = mvc.post()
                 .uri("/projects/" + project + "/survey/photos/2")
@@ -296,7 +288,7 @@ class SurveyPagesTest {
     }
 
     @Test
-    void pagesTakeAFixedNumberOfQueries() throws Exception {
+    void pagesTakeAFixedNumberOfQueries() {
         page("");
         int empty = Queries.count(() -> page(""));
         surveys.home(branch, project);

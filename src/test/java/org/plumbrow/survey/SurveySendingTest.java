@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.evidence.MadeUpPhoto;
@@ -40,6 +41,9 @@ class SurveySendingTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -83,12 +87,7 @@ class SurveySendingTest {
         Map<String, String> fields = new HashMap<>(typed);
         fields.putAll(Map.of("sending", id, "person", person, "version", String.valueOf(version)));
         fields.put("written", "2027-03-01T13:14:00Z");
-        var request = mvc.post()
-                .uri("/projects/" + project + "/survey/" + part + "/sending")
-                .with(world.signedIn(who))
-                .with(csrf());
-        fields.forEach(request::param);
-        return request.exchange();
+        return pages.post(who, "/projects/" + project + "/survey/" + part + "/sending", fields);
     }
 
     private String lane() {
@@ -249,10 +248,7 @@ class SurveySendingTest {
 
     @Test
     void aPhoneAsksWhoIsSignedIn() {
-        MvcTestResult here = mvc.get()
-                .uri("/phone")
-                .with(world.signedIn(branch.projectManager()))
-                .exchange();
+        MvcTestResult here = pages.get(branch.projectManager(), "/phone");
         assertThat(here)
                 .hasStatusOk()
                 .bodyJson()

@@ -7,12 +7,12 @@ import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
@@ -34,6 +34,9 @@ class DayReportTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     TestClock clock;
@@ -73,11 +76,11 @@ class DayReportTest {
     }
 
     private MvcTestResult get(String address) {
-        return mvc.get().uri(address).with(world.signedIn(pm)).exchange();
+        return pages.get(pm, address);
     }
 
     private Document page() throws Exception {
-        return Jsoup.parse(get(report).getResponse().getContentAsString());
+        return TestPages.read(get(report));
     }
 
     private static String text(byte[] pdf) throws Exception {

@@ -1,15 +1,14 @@
 package org.plumbrow.cutover.after;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
@@ -17,7 +16,6 @@ import org.plumbrow.cutover.Outages;
 import org.plumbrow.cutover.daylog.DayTaps;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** What is learned from a day: by people in words, by the house in minutes. */
@@ -25,10 +23,10 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 class LessonsTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     TestClock clock;
@@ -63,24 +61,17 @@ class LessonsTest {
     }
 
     private MvcTestResult write(Visitor who, String well, String next, String version) {
-        return mvc.post()
-                .uri(lessons)
-                .param("wentWell", well)
-                .param("nextTime", next)
-                .param("version", version)
-                .with(world.signedIn(who))
-                .with(csrf())
-                .exchange();
+        return pages.post(who, lessons, "wentWell", well, "nextTime", next, "version", version);
     }
 
-    private Document page(String address) throws Exception {
-        var answer = mvc.get().uri(address).with(world.signedIn(pm)).exchange();
+    private Document page(String address) {
+        var answer = pages.get(pm, address);
         assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+        return TestPages.read(answer);
     }
 
     @Test
-    void whatIsWrittenIsShownBeforeTheNextDayOfTheSameKindAndOfNoOther() throws Exception {
+    void whatIsWrittenIsShownBeforeTheNextDayOfTheSameKindAndOfNoOther() {
         theDayIsDone();
         assertThat(write(pm, "The spare lugs were there.", "Bring two lamps.", "-1"))
                 .hasStatus3xxRedirection();
@@ -99,7 +90,7 @@ class LessonsTest {
     }
 
     @Test
-    void beforeTheDayNothingIsWrittenAndTooMuchIsRefusedWithWhatWasTyped() throws Exception {
+    void beforeTheDayNothingIsWrittenAndTooMuchIsRefusedWithWhatWasTyped() {
         assertThat(write(pm, "Fine.", "", "-1")).hasStatus(422);
         theDayIsDone();
         assertThat(write(pm, "", "", "-1")).hasStatus(422);
@@ -120,7 +111,7 @@ class LessonsTest {
     }
 
     @Test
-    void learnedMinutesAreOpenedToTheDaysTheyComeFrom() throws Exception {
+    void learnedMinutesAreOpenedToTheDaysTheyComeFrom() {
         theDayIsDone();
         Document page = page("/projects/" + fixture.home(ground) + "/outage/learned");
         assertThat(page.select("h1").text()).contains("learned from 1 day; ");

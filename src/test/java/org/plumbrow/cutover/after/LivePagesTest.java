@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
@@ -18,17 +18,16 @@ import org.plumbrow.cutover.daylog.CutoverRoad;
 import org.plumbrow.cutover.daylog.DayTaps;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 
 /** The office follows the day as taps arrive. */
 @PlumbrowTest
 class LivePagesTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     TestClock clock;
@@ -54,18 +53,18 @@ class LivePagesTest {
         clock.standAt("2027-03-26T12:28:00Z");
     }
 
-    private Document page(String address) throws Exception {
-        var answer = mvc.get().uri(address).with(world.signedIn(pm)).exchange();
+    private Document page(String address) {
+        var answer = pages.get(pm, address);
         assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+        return TestPages.read(answer);
     }
 
-    private Document live() throws Exception {
+    private Document live() {
         return page("/projects/" + project + "/outage/live");
     }
 
     @Test
-    void beforeTheLogIsOpenItSaysWhatIsPlanned() throws Exception {
+    void beforeTheLogIsOpenItSaysWhatIsPlanned() {
         Document page = live();
         assertThat(page.select("h1").text())
                 .isEqualTo("Power off planned Fri, Mar 26 at 9:00 am; the day log is not open yet");
@@ -74,7 +73,7 @@ class LivePagesTest {
     }
 
     @Test
-    void whileThePowerIsOffItSaysSinceWhenWhatIsLateAndWhatWasHeardLast() throws Exception {
+    void whileThePowerIsOffItSaysSinceWhenWhatIsLateAndWhatWasHeardLast() {
         taps.upTo(pm, project, "5");
         clock.pass(Duration.ofMinutes(7));
         Document page = live();
@@ -90,7 +89,7 @@ class LivePagesTest {
     }
 
     @Test
-    void aPhoneThatIsSilentAndALatestMinuteThatHasPassedAreSaid() throws Exception {
+    void aPhoneThatIsSilentAndALatestMinuteThatHasPassedAreSaid() {
         taps.upTo(pm, project, "5");
         clock.pass(Duration.ofMinutes(16));
         assertThat(live().select(".note-risk").text()).startsWith("Nothing was heard for 16 min.");
@@ -100,7 +99,7 @@ class LivePagesTest {
     }
 
     @Test
-    void onceTheLogIsClosedThePageAsksNoMore() throws Exception {
+    void onceTheLogIsClosedThePageAsksNoMore() {
         taps.upTo(pm, project, "14");
         taps.close(pm, project);
         Document page = live();
@@ -109,7 +108,7 @@ class LivePagesTest {
     }
 
     @Test
-    void allOfTodayStandOnOnePageAndTakeTheSameQueriesForOneAndForMore() throws Exception {
+    void allOfTodayStandOnOnePageAndTakeTheSameQueriesForOneAndForMore() {
         taps.upTo(pm, project, "4");
         page("/cutovers/today");
         int one = Queries.count(() -> page("/cutovers/today"));
@@ -124,7 +123,7 @@ class LivePagesTest {
     }
 
     @Test
-    void aDayWithoutAnOutageSaysSo() throws Exception {
+    void aDayWithoutAnOutageSaysSo() {
         clock.standAt("2027-03-24T12:28:00Z");
         assertThat(page("/cutovers/today").select("h1").text()).isEqualTo("No cutover today");
     }

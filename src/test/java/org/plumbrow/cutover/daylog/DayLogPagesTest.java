@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.cutover.CutoverFixture;
@@ -36,6 +37,9 @@ class DayLogPagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     TestClock clock;
 
     @Autowired
@@ -56,25 +60,15 @@ class DayLogPagesTest {
         clock.standAt("2027-03-26T12:00:00Z");
     }
 
-    private Document page(String suffix) throws Exception {
-        MvcTestResult answer = mvc.get()
-                .uri("/projects/" + project + "/day-log" + suffix)
-                .with(world.signedIn(pm))
-                .exchange();
+    private Document page(String suffix) {
+        MvcTestResult answer = pages.get(pm, "/projects/" + project + "/day-log" + suffix);
         assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+        return TestPages.read(answer);
     }
 
     private MvcTestResult post(String suffix, String... fields) {
         clock.pass(java.time.Duration.ofMinutes(4));
-        var request = mvc.post()
-                .uri("/projects/" + project + "/day-log" + suffix)
-                .with(world.signedIn(pm))
-                .with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(pm, "/projects/" + project + "/day-log" + suffix, fields);
     }
 
     private void open() {
@@ -132,7 +126,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void theDayIsTappedThroughFromOpeningToClosing() throws Exception {
+    void theDayIsTappedThroughFromOpeningToClosing() {
         assertThat(page("").select("button").text()).contains("Open the day log");
         upToPowerOff();
         Document off = page("");
@@ -152,15 +146,12 @@ class DayLogPagesTest {
     }
 
     @Test
-    void whatAFinishedDayTookIsLearnedForTheNextOneOfItsKind() throws Exception {
+    void whatAFinishedDayTookIsLearnedForTheNextOneOfItsKind() {
         upToPowerOff();
         fromPowerOffToTheEnd();
         assertThat(post("/close")).hasStatus3xxRedirection();
         UUID next = fixture.home(ground);
-        MvcTestResult answer = mvc.get()
-                .uri("/projects/" + next + "/outage")
-                .with(world.signedIn(pm))
-                .exchange();
+        MvcTestResult answer = pages.get(pm, "/projects/" + next + "/outage");
         assertThat(answer)
                 .hasStatusOk()
                 .bodyText()
@@ -168,20 +159,20 @@ class DayLogPagesTest {
     }
 
     @Test
-    void theLogIsAlwaysLightUnlessItIsDimmed() throws Exception {
+    void theLogIsAlwaysLightUnlessItIsDimmed() {
         open();
         assertThat(page("").select("html").hasClass("day")).isTrue();
         assertThat(page("?night=true").select("html").hasClass("night")).isTrue();
     }
 
     @Test
-    void aReadingOutsideItsLimitsIsAskedAboutAtItsFieldAndEverythingTypedStays() throws Exception {
+    void aReadingOutsideItsLimitsIsAskedAboutAtItsFieldAndEverythingTypedStays() {
         open();
         passes("1");
         MvcTestResult answer =
                 post("/steps/2/done", "r.A-N", "131", "r.B-N", "121 V", "r.A-B", "252", "r.main-a", "40");
         assertThat(answer).hasStatus(422);
-        Document asked = Jsoup.parse(answer.getResponse().getContentAsString());
+        Document asked = TestPages.read(answer);
         assertThat(asked.select("#r-A-N-w").text()).startsWith("Leg A to neutral: 131.0 V is outside 110 to 127 V.");
         assertThat(asked.select("#r-B-N").val()).isEqualTo("121 V");
         assertThat(asked.select("a[href=#r-A-N]")).hasSize(1);
@@ -194,19 +185,19 @@ class DayLogPagesTest {
     }
 
     @Test
-    void aWordInsteadOfAReadingIsRefusedAtItsField() throws Exception {
+    void aWordInsteadOfAReadingIsRefusedAtItsField() {
         open();
         passes("1");
         MvcTestResult answer = post("/steps/2/done", "r.A-N", "many", "r.B-N", "121");
         assertThat(answer).hasStatus(422);
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
+        Document page = TestPages.read(answer);
         assertThat(page.select("#r-A-N-w").text()).isEqualTo("Leg A to neutral: write a number from 0 to 1000 V.");
         assertThat(page.select("#r-A-N").val()).isEqualTo("many");
         assertThat(page.select("#r-B-N").val()).isEqualTo("121");
     }
 
     @Test
-    void theLogCanBePutOnTheHomeScreenWithItsIcons() throws Exception {
+    void theLogCanBePutOnTheHomeScreenWithItsIcons() {
         open();
         Document page = page("");
         assertThat(page.select("link[rel=manifest]").attr("crossorigin")).isEqualTo("use-credentials");
@@ -228,7 +219,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void aShutHoldPointSaysWhatIsMissingAndOffersNoSignature() throws Exception {
+    void aShutHoldPointSaysWhatIsMissingAndOffersNoSignature() {
         open();
         List.of("1", "2", "3").forEach(this::passes);
         Document page = page("");
@@ -246,7 +237,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void reversingTakesOneTapAndAReasonLater() throws Exception {
+    void reversingTakesOneTapAndAReasonLater() {
         upToPowerOff();
         Document running = page("");
         assertThat(running.select(".thumbs .reverse:not([hidden])").text()).isEqualTo("Reverse now");
@@ -264,7 +255,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void aReversalBegunByMistakeIsTakenBackInPlainWordsAndTheWorkGoesOn() throws Exception {
+    void aReversalBegunByMistakeIsTakenBackInPlainWordsAndTheWorkGoesOn() {
         upToPowerOff();
         assertThat(page("").select(".now:not([hidden]) #step").text()).isEqualTo("Lock and tag every source");
         post("/reverse");
@@ -285,7 +276,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void anEntryIsCorrectedOnItsOwnPageAndTakenBackThere() throws Exception {
+    void anEntryIsCorrectedOnItsOwnPageAndTakenBackThere() {
         open();
         passes("1");
         String change = page("").select(".steps a[href*=/entries/]").attr("href");
@@ -307,7 +298,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void aPhotoIsKeptWithItsStep() throws Exception {
+    void aPhotoIsKeptWithItsStep() {
         open();
         passes("1");
         MvcTestResult answer = mvc.post()
@@ -323,7 +314,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void whatIsWrongIsKeptAtTheStep() throws Exception {
+    void whatIsWrongIsKeptAtTheStep() {
         open();
         assertThat(post("/wrong", "text", "")).hasStatus(422);
         assertThat(post("/wrong", "text", "Meter base is cracked")).hasStatus3xxRedirection();
@@ -331,7 +322,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void thePageTakesAFixedNumberOfQueriesHoweverLongTheLog() throws Exception {
+    void thePageTakesAFixedNumberOfQueriesHoweverLongTheLog() {
         open();
         page("");
         int short_ = Queries.count(() -> page(""));
@@ -340,15 +331,12 @@ class DayLogPagesTest {
     }
 
     @Test
-    void beforeTheDayAndWithoutAnOutageThePageSaysSo() throws Exception {
+    void beforeTheDayAndWithoutAnOutageThePageSaysSo() {
         clock.standAt("2027-03-25T12:00:00Z");
         assertThat(page("").text()).contains("The outage is on Fri, Mar 26 (tomorrow), power off at 9:00 am.");
         Ground elsewhere = fixture.ground();
         UUID other = fixture.home(elsewhere);
-        var answer = mvc.get()
-                .uri("/projects/" + other + "/day-log")
-                .with(world.signedIn(elsewhere.branch().projectManager()))
-                .exchange();
+        var answer = pages.get(elsewhere.branch().projectManager(), "/projects/" + other + "/day-log");
         assertThat(answer).bodyText().contains("No outage is booked at Alder Lane 12");
     }
 
@@ -357,11 +345,11 @@ class DayLogPagesTest {
     }
 
     private MvcTestResult getAs(Visitor visitor, String suffix) {
-        return mvc.get().uri(base() + suffix).with(world.signedIn(visitor)).exchange();
+        return pages.get(visitor, base() + suffix);
     }
 
     @Test
-    void theCrewsLeadIsLetInADesignerIsNotAndAnotherBranchFindsNothing() {
+    void theCrewsLeadIsLetInADesignerIsNotAndAnotherBranchFindsNothing() throws Exception {
         open();
         assertThat(getAs(ground.branch().crewLead(), ""))
                 .hasStatusOk()
@@ -389,13 +377,13 @@ class DayLogPagesTest {
     }
 
     @Test
-    void aReadingThatSomebodyChangedMeanwhileIsAnsweredWithBoth() throws Exception {
+    void aReadingThatSomebodyChangedMeanwhileIsAnsweredWithBoth() {
         open();
         passes("1");
         post("/steps/2/readings", "r.A-N", "122", "seen.A-N", "");
         MvcTestResult answer = post("/steps/2/done", "r.A-N", "119", "seen.A-N", "", "r.B-N", "121", "r.A-B", "242");
         assertThat(answer).hasStatus(409);
-        Document both = Jsoup.parse(answer.getResponse().getContentAsString());
+        Document both = TestPages.read(answer);
         assertThat(both.select("#r-A-N-w").text())
                 .contains("Tamsin wrote 122 V")
                 .contains("you 119 V");
@@ -407,7 +395,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void aCorrectionOfWhatSomebodyCorrectedMeanwhileShowsTheirsBesideYours() throws Exception {
+    void aCorrectionOfWhatSomebodyCorrectedMeanwhileShowsTheirsBesideYours() {
         open();
         passes("1");
         String change = page("").select(".steps a[href*=/entries/]").attr("href");
@@ -417,7 +405,7 @@ class DayLogPagesTest {
                 .hasStatus3xxRedirection();
         MvcTestResult answer = post(suffix, "at", "07:50", "reason", "by my watch", "version", seen);
         assertThat(answer).hasStatus(409);
-        Document conflict = Jsoup.parse(answer.getResponse().getContentAsString());
+        Document conflict = TestPages.read(answer);
         assertThat(conflict.select("input[name=at]").eachAttr("value")).containsExactly("07:55", "07:50");
         String now = conflict.select("input[name=version]").val();
         assertThat(post(suffix, "at", "07:50", "reason", "by my watch", "version", now))
@@ -426,7 +414,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void theLatestReversalThatSomebodySetMeanwhileIsShownBesideYours() throws Exception {
+    void theLatestReversalThatSomebodySetMeanwhileIsShownBesideYours() {
         open();
         post("/reversal-time", "neededBy", "12:30", "reason", "freezer", "version", "0");
         MvcTestResult answer = post("/reversal-time", "neededBy", "11:30", "reason", "guests", "version", "0");
@@ -462,7 +450,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void theClockIsWrittenByTheServer() throws Exception {
+    void theClockIsWrittenByTheServer() {
         upToPowerOff();
         clock.pass(java.time.Duration.ofMinutes(47));
         Document off = page("");
@@ -473,7 +461,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void theLogOfAReversedDayStaysToBeReadWhenAnotherWindowIsBooked() throws Exception {
+    void theLogOfAReversedDayStaysToBeReadWhenAnotherWindowIsBooked() {
         upToPowerOff();
         post("/reverse");
         post("/power-on");
@@ -502,7 +490,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void writtenUpLaterEachTimeIsAskedForAtItsField() throws Exception {
+    void writtenUpLaterEachTimeIsAskedForAtItsField() {
         clock.standAt("2027-03-29T12:00:00Z");
         open();
         assertThat(page("").select("details:has(#r-at)").hasAttr("open")).isTrue();
@@ -516,7 +504,7 @@ class DayLogPagesTest {
     }
 
     @Test
-    void nothingOnThePageSaysThatSomethingMayBeTouched() throws Exception {
+    void nothingOnThePageSaysThatSomethingMayBeTouched() {
         upToPowerOff();
         List.of("5", "6").forEach(this::passes);
         signs("H2", "ELECTRICIAN", "Sil");

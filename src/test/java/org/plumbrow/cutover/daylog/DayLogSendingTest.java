@@ -1,22 +1,20 @@
 package org.plumbrow.cutover.daylog;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.time.Duration;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** What a phone has kept of a day log, as the server takes it. */
@@ -24,10 +22,10 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 class DayLogSendingTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     TestClock clock;
@@ -51,14 +49,7 @@ class DayLogSendingTest {
     }
 
     private MvcTestResult post(String suffix, String... fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/day-log" + suffix)
-                .with(world.signedIn(pm))
-                .with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(pm, "/projects/" + project + "/day-log" + suffix, fields);
     }
 
     private MvcTestResult sends(UUID id, String suffix, String written, String sent, UUID person, String... fields) {
@@ -80,17 +71,14 @@ class DayLogSendingTest {
         return post(suffix + "/sending", all);
     }
 
-    private String stepOne() throws Exception {
-        MvcTestResult answer = mvc.get()
-                .uri("/projects/" + project + "/day-log")
-                .with(world.signedIn(pm))
-                .exchange();
-        Document page = Jsoup.parse(answer.getResponse().getContentAsString());
+    private String stepOne() {
+        MvcTestResult answer = pages.get(pm, "/projects/" + project + "/day-log");
+        Document page = TestPages.read(answer);
         return page.select(".steps li").first().text();
     }
 
     @Test
-    void aTapCountsBackFromTheServersClockAndBothTimesAreShownWhereThePhonesIsWrong() throws Exception {
+    void aTapCountsBackFromTheServersClockAndBothTimesAreShownWhereThePhonesIsWrong() {
         // It is 8:30 am; the phone says 8:16, and was tapped twenty minutes ago.
         assertThat(sends(
                         UUID.randomUUID(),
@@ -105,7 +93,7 @@ class DayLogSendingTest {
     }
 
     @Test
-    void theSameTapTwiceCountsOnce() throws Exception {
+    void theSameTapTwiceCountsOnce() {
         UUID id = UUID.randomUUID();
         for (String said : new String[] {"stored", "already"}) {
             assertThat(sends(id, "/steps/1/done", "2027-03-26T12:20:00Z", "2027-03-26T12:30:00Z", pm.personId()))
@@ -149,14 +137,14 @@ class DayLogSendingTest {
     }
 
     @Test
-    void theLeadOfTheCrewThatTheOutageNamesSendsFromThePhoneToo() throws Exception {
+    void theLeadOfTheCrewThatTheOutageNamesSendsFromThePhoneToo() {
         assertThat(keptBy(ground.branch().crewLead(), UUID.randomUUID(), "/steps/1/done"))
                 .hasStatusOk();
         assertThat(stepOne()).contains("8:20 am, Jory");
     }
 
     @Test
-    void anEntryIsCorrectedAndTakenBackFromThePhoneByTheIdThatThePhoneGaveIt() throws Exception {
+    void anEntryIsCorrectedAndTakenBackFromThePhoneByTheIdThatThePhoneGaveIt() {
         UUID tap = UUID.randomUUID();
         assertThat(keptBy(pm, tap, "/steps/1/done")).hasStatusOk();
         String entry = "/entries/" + tap;
@@ -178,7 +166,7 @@ class DayLogSendingTest {
     }
 
     @Test
-    void whoCameAndLeftAndANearMissComeFromThePhone() throws Exception {
+    void whoCameAndLeftAndANearMissComeFromThePhone() {
         UUID came = UUID.randomUUID();
         assertThat(keptBy(pm, came, "/people", "name", "Perrin", "role", "owner"))
                 .hasStatusOk();
@@ -246,7 +234,7 @@ class DayLogSendingTest {
     }
 
     @Test
-    void whatLacksItsNumberOrItsTimeIsRefusedOrHappensNow() throws Exception {
+    void whatLacksItsNumberOrItsTimeIsRefusedOrHappensNow() {
         assertThat(post("/steps/1/done/sending")).hasStatus(422);
         assertThat(sends(UUID.randomUUID(), "/steps/1/done", "", "yesterday", pm.personId()))
                 .hasStatusOk();

@@ -1,21 +1,19 @@
 package org.plumbrow.cutover.daylog;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** Who is on site on the day, who may sign, and what went well by luck only. Every form as it is sent without a script. */
@@ -26,6 +24,9 @@ class PeopleOnSiteTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     TestClock clock;
 
     @Autowired
@@ -33,9 +34,6 @@ class PeopleOnSiteTest {
 
     @Autowired
     DayTaps taps;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private Visitor pm;
     private UUID home;
@@ -50,29 +48,19 @@ class PeopleOnSiteTest {
     }
 
     private MvcTestResult post(String suffix, String... fields) {
-        var request = mvc.post()
-                .uri("/projects/" + home + "/day-log" + suffix)
-                .with(world.signedIn(pm))
-                .with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(pm, "/projects/" + home + "/day-log" + suffix, fields);
     }
 
-    private Document page(String suffix) throws Exception {
-        return page(mvc.get()
-                .uri("/projects/" + home + "/day-log" + suffix)
-                .with(world.signedIn(pm))
-                .exchange());
+    private Document page(String suffix) {
+        return page(pages.get(pm, "/projects/" + home + "/day-log" + suffix));
     }
 
-    private static Document page(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+    private static Document page(MvcTestResult answer) {
+        return TestPages.read(answer);
     }
 
     @Test
-    void whoComesAndLeavesStandsWithRoleAndTime() throws Exception {
+    void whoComesAndLeavesStandsWithRoleAndTime() {
         assertThat(page("/people").text()).contains("Tamsin, person in charge");
         assertThat(post("/people", "name", "Perrin", "role", "utility’s technician", "at", ""))
                 .hasStatus3xxRedirection();
@@ -87,7 +75,7 @@ class PeopleOnSiteTest {
     }
 
     @Test
-    void badInputStaysTypedAndSaysWhatToDo() throws Exception {
+    void badInputStaysTypedAndSaysWhatToDo() {
         MvcTestResult answer = post("/people", "name", "P", "role", "", "at", "25:99");
         assertThat(answer).hasStatus(422);
         answer = post("/people", "name", "P", "role", "", "at", "");
@@ -102,7 +90,7 @@ class PeopleOnSiteTest {
     }
 
     @Test
-    void whoSignsIsAmongThePeopleOnSite() throws Exception {
+    void whoSignsIsAmongThePeopleOnSite() {
         assertThat(post("/holds/H1/sign", "part", "PERSON_IN_CHARGE", "name", "Tamsin", "trade", "person in charge"))
                 .hasStatus3xxRedirection();
         MvcTestResult stranger = post("/holds/H1/sign", "part", "CUSTOMER", "name", "Perrin", "trade", "owner");
@@ -115,7 +103,7 @@ class PeopleOnSiteTest {
     }
 
     @Test
-    void whoIsSaidToBeHereIsWrittenDownWithTheSignature() throws Exception {
+    void whoIsSaidToBeHereIsWrittenDownWithTheSignature() {
         post("/holds/H1/sign", "part", "PERSON_IN_CHARGE", "name", "Tamsin", "trade", "person in charge");
         assertThat(post("/holds/H1/sign", "part", "CUSTOMER", "name", "Perrin", "trade", "owner", "isHere", "yes"))
                 .hasStatus3xxRedirection();
@@ -123,7 +111,7 @@ class PeopleOnSiteTest {
     }
 
     @Test
-    void aNearMissIsItsOwnThingBesideWhatIsWrong() throws Exception {
+    void aNearMissIsItsOwnThingBesideWhatIsWrong() {
         MvcTestResult half = post("/near-miss", "happened", "a lug fell", "couldHave", "", "done", "");
         assertThat(half).hasStatus(422);
         assertThat(page(half).select("#r-happened").text()).isEqualTo("a lug fell");

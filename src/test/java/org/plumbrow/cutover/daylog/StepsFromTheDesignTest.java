@@ -1,17 +1,16 @@
 package org.plumbrow.cutover.daylog;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.cutover.CutoverFixture;
@@ -26,7 +25,6 @@ import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.Part;
 import org.plumbrow.survey.SurveyBook;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** Tap, devices and meter of the day's steps come from the frozen design and the survey; a later revision is noticed. */
@@ -35,6 +33,9 @@ class StepsFromTheDesignTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     TestClock clock;
@@ -65,9 +66,6 @@ class StepsFromTheDesignTest {
 
     @Autowired
     LogSteps logSteps;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private Ground ground;
     private UUID home;
@@ -134,23 +132,16 @@ class StepsFromTheDesignTest {
     }
 
     private MvcTestResult get(String page) {
-        return mvc.get()
-                .uri("/projects/" + home + page)
-                .with(world.signedIn(ground.branch().projectManager()))
-                .exchange();
+        return pages.get(ground.branch().projectManager(), "/projects/" + home + page);
     }
 
-    private String text(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString()).text();
+    private String text(MvcTestResult answer) {
+        return TestPages.read(answer).text();
     }
 
     private MvcTestResult make(String revision) {
-        return mvc.post()
-                .uri("/projects/" + home + "/outage/steps")
-                .param("revision", revision)
-                .with(world.signedIn(ground.branch().projectManager()))
-                .with(csrf())
-                .exchange();
+        return pages.post(
+                ground.branch().projectManager(), "/projects/" + home + "/outage/steps", "revision", revision);
     }
 
     private Opening opening() {
@@ -179,7 +170,7 @@ class StepsFromTheDesignTest {
     }
 
     @Test
-    void theReadinessPageSaysThatTheDesignHasChangedSinceTheStepsWereMade() throws Exception {
+    void theReadinessPageSaysThatTheDesignHasChangedSinceTheStepsWereMade() {
         assertThat(text(get("/outage/readiness"))).contains("Not made yet from design revision A.");
         assertThat(make("A")).hasStatus3xxRedirection();
         assertThat(text(get("/outage/readiness")))
@@ -197,7 +188,7 @@ class StepsFromTheDesignTest {
     }
 
     @Test
-    void nobodyGoesOnBeforeWhoOfTheUtilityIsNamed() throws Exception {
+    void nobodyGoesOnBeforeWhoOfTheUtilityIsNamed() {
         meter(Map.of("meter_number", "700411"));
         clock.standAt("2027-03-26T12:00:00Z");
         taps.upTo(ground.branch().projectManager(), home, "H1");

@@ -8,10 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.UUID;
 import org.assertj.core.data.Offset;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.web.Visitor;
@@ -29,6 +29,9 @@ class ForecastTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     CutoverFixture fixture;
@@ -52,7 +55,7 @@ class ForecastTest {
     }
 
     @Test
-    void itIsKeptRefusedInWordsAndNeverOverwritesAnother() throws Exception {
+    void itIsKeptRefusedInWordsAndNeverOverwritesAnother() {
         CutoverFixture.Ground ground = fixture.ground();
         UUID project = fixture.dairy(ground);
         Visitor pm = ground.branch().projectManager();
@@ -64,13 +67,13 @@ class ForecastTest {
 
     /** With the mark that some programs put before UTF-8. What is wrong in it can be put right in the field. */
     @Test
-    void aFileTakesThePlaceOfWhatStandsInTheField() throws Exception {
+    void aFileTakesThePlaceOfWhatStandsInTheField() {
         CutoverFixture.Ground ground = fixture.ground();
         UUID project = fixture.dairy(ground);
         Visitor pm = ground.branch().projectManager();
         MvcTestResult wrong = file(project, pm, "2027-03-16 09:00,50,70,12\n2027-03-16 10:00,50,damp,12", -1);
         assertThat(wrong).hasStatus(422);
-        Document page = Jsoup.parse(wrong.getResponse().getContentAsString());
+        Document page = TestPages.read(wrong);
         assertThat(page.select("#text-wrong").text()).startsWith("Line 2:");
         assertThat(page.select("textarea[name=text]").text()).contains("10:00,50,damp");
         assertThat(file(project, pm, "\uFEFF2027-03-16 09:00,50,70,12\n", -1)).hasStatus3xxRedirection();
@@ -89,12 +92,7 @@ class ForecastTest {
     }
 
     private MvcTestResult paste(UUID project, Visitor pm, String text, long version) {
-        return mvc.post()
-                .uri("/projects/" + project + "/outage/forecast")
-                .with(world.signedIn(pm))
-                .with(csrf())
-                .param("text", text)
-                .param("version", Long.toString(version))
-                .exchange();
+        return pages.post(
+                pm, "/projects/" + project + "/outage/forecast", "text", text, "version", Long.toString(version));
     }
 }

@@ -6,12 +6,12 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.web.Visitor;
@@ -53,6 +53,9 @@ class WithoutPowerPagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     CutoverFixture fixture;
 
     @Autowired
@@ -77,10 +80,7 @@ class WithoutPowerPagesTest {
     }
 
     private MvcTestResult get(String suffix) {
-        return mvc.get()
-                .uri("/projects/" + project + suffix)
-                .with(world.signedIn(pm))
-                .exchange();
+        return pages.get(pm, "/projects/" + project + suffix);
     }
 
     private MvcTestResult write(String kind, long version, Map<String, String> cells) {
@@ -93,19 +93,19 @@ class WithoutPowerPagesTest {
         return request.exchange();
     }
 
-    private static Document page(MvcTestResult answer) throws Exception {
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+    private static Document page(MvcTestResult answer) {
+        return TestPages.read(answer);
     }
 
     @Test
-    void nothingWrittenIsSaidAndNotTakenAsNothingThere() throws Exception {
+    void nothingWrittenIsSaidAndNotTakenAsNothingThere() {
         MvcTestResult answer = get("/without-power");
         assertThat(answer).hasStatusOk();
         assertThat(page(answer).select("h1").text()).isEqualTo("Nothing is written down that suffers without power");
     }
 
     @Test
-    void aFullHouseOnAHotDayStandsMinutesAsARangeWithTheAlarmOnItsShortEnd() throws Exception {
+    void aFullHouseOnAHotDayStandsMinutesAsARangeWithTheAlarmOnItsShortEnd() {
         assertThat(write("houses", -1, HOT_HOUSE)).hasStatus3xxRedirection();
         Document page = page(get("/without-power?day=2027-07-20&time=14:00&minutes=90&outsideF=92&humidity=60"));
         assertThat(page.select("h1").text()).matches("house 1 comes first: \\d+ min to \\d+ min without power");
@@ -118,7 +118,7 @@ class WithoutPowerPagesTest {
     }
 
     @Test
-    void aHouseThatStandsOnlyWhileItsCurtainsOpenSaysSoFirst() throws Exception {
+    void aHouseThatStandsOnlyWhileItsCurtainsOpenSaysSoFirst() {
         Map<String, String> curtains = new LinkedHashMap<>(HOT_HOUSE);
         curtains.put("opens", "yes");
         curtains.put("openAch", "60");
@@ -130,7 +130,7 @@ class WithoutPowerPagesTest {
     }
 
     @Test
-    void aFigureOutsideItsLimitsIsRefusedAtItsFieldAndKept() throws Exception {
+    void aFigureOutsideItsLimitsIsRefusedAtItsFieldAndKept() {
         Map<String, String> wrong = new LinkedHashMap<>(HOT_HOUSE);
         wrong.put("wallR", "0");
         MvcTestResult answer = write("houses", -1, wrong);
@@ -140,7 +140,7 @@ class WithoutPowerPagesTest {
     }
 
     @Test
-    void whatNoBalanceCanBeMadeOfIsRefusedInWords() throws Exception {
+    void whatNoBalanceCanBeMadeOfIsRefusedInWords() {
         Map<String, String> heavy = new LinkedHashMap<>(HOT_HOUSE);
         heavy.put("massLb", "600");
         MvcTestResult answer = write("houses", -1, heavy);
@@ -149,7 +149,7 @@ class WithoutPowerPagesTest {
     }
 
     @Test
-    void aSecondPersonsOlderPageShowsTheirsBesideYours() throws Exception {
+    void aSecondPersonsOlderPageShowsTheirsBesideYours() {
         write("houses", -1, HOT_HOUSE);
         Map<String, String> other = new LinkedHashMap<>(HOT_HOUSE);
         other.put("number", "18000");
@@ -159,7 +159,7 @@ class WithoutPowerPagesTest {
     }
 
     @Test
-    void whereSomebodyDependsOnEquipmentThereIsNoFigure() throws Exception {
+    void whereSomebodyDependsOnEquipmentThereIsNoFigure() {
         write("home", -1, cells("medical", "yes", "refrigerator", "yes", "freezer", "FULL"));
         Document page = page(get("/without-power"));
         assertThat(page.select("h1").text())
@@ -168,7 +168,7 @@ class WithoutPowerPagesTest {
     }
 
     @Test
-    void aGeneratorIsHeldAgainstItsLoadAndMayStop() throws Exception {
+    void aGeneratorIsHeldAgainstItsLoadAndMayStop() {
         write("houses", -1, HOT_HOUSE);
         write(
                 "generator",
@@ -193,7 +193,7 @@ class WithoutPowerPagesTest {
     }
 
     @Test
-    void aWrongTimeOrHourIsSaidInWords() throws Exception {
+    void aWrongTimeOrHourIsSaidInWords() {
         Document tank = page(write(
                 "tank",
                 -1,

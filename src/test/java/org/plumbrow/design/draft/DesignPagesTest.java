@@ -449,7 +449,7 @@ class DesignPagesTest {
     }
 
     @Test
-    void eachSheetIsAPictureMadeFromTheData() throws Exception {
+    void eachSheetIsAPictureMadeFromTheData() {
         fixture.drawn(branch, project, DesignFixture.groundMount());
         assertThat(get("/design/drawings")).hasStatusOk().bodyText().contains("/design/drawings/one-line");
         MvcTestResult sheet = get("/design/drawings/one-line");

@@ -92,7 +92,7 @@ class BookPagesTest {
     }
 
     @Test
-    void oneBadYearHitsAll() throws Exception {
+    void oneBadYearHitsAll() {
         EstimateFacts one = promised("North dairy");
         promised("South dairy");
         Document page = book("");
@@ -111,7 +111,7 @@ class BookPagesTest {
     }
 
     @Test
-    void aRarerYearAndMoreLikeWeatherCostMore() throws Exception {
+    void aRarerYearAndMoreLikeWeatherCostMore() {
         promised("North dairy");
         promised("South dairy");
         double usual = owed("");
@@ -120,7 +120,7 @@ class BookPagesTest {
         assertThat(owed("?correlation=0")).isLessThan(usual);
     }
 
-    private double owed(String query) throws Exception {
+    private double owed(String query) {
         return usd(book(query).select("h1").text().replaceAll(".*about ", ""));
     }
 
@@ -137,7 +137,7 @@ class BookPagesTest {
     }
 
     @Test
-    void whatIsNotInTheSumIsNamedWithItsReason() throws Exception {
+    void whatIsNotInTheSumIsNamedWithItsReason() {
         projects.aDairyGroundMount()
                 .named("No terms yet")
                 .in(branch)
@@ -151,7 +151,7 @@ class BookPagesTest {
 
     /** Nobody has promised anything yet. */
     @Test
-    void whatIsNotSignedIsNotInTheBook() throws Exception {
+    void whatIsNotSignedIsNotInTheBook() {
         UUID project =
                 projects.aDairyGroundMount().named("Not signed").in(branch).build();
         world.as(branch.manager(), () -> {
@@ -163,7 +163,7 @@ class BookPagesTest {
     }
 
     @Test
-    void onlyManagersSeeTheBookAndItLeavesAsATable() throws Exception {
+    void onlyManagersSeeTheBookAndItLeavesAsATable() {
         promised("North dairy");
         assertThat(pages.get(branch.projectManager(), "/production")).hasStatus(403);
         assertThat(pages.get(branch.designer(), "/production")).hasStatus(403);
@@ -175,7 +175,7 @@ class BookPagesTest {
     }
 
     @Test
-    void theBookTakesAsManyQueriesWithThirtyPromisesAsWithOne() throws Exception {
+    void theBookTakesAsManyQueriesWithThirtyPromisesAsWithOne() {
         promised("First");
         book("");
         int one = Queries.count(() -> pages.get(branch.manager(), "/production"));

@@ -92,7 +92,7 @@ class GuaranteePagesTest {
         return TestPages.fields(get("/terms").selectFirst("main form[action$=/terms]"));
     }
 
-    private void written() throws Exception {
+    private void written() {
         fixture.weather(branch, "Valley means");
         Map<String, String> fields = terms();
         fields.put("rate", "$" + RATE);
@@ -127,7 +127,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void whatLacksIsSaidWithTheWayToIt() throws Exception {
+    void whatLacksIsSaidWithTheWayToIt() {
         Document page = get("");
         assertThat(page.select("h1").text()).isEqualTo("Sedge Hollow Dairy promises 118,800 kWh a year");
         assertThat(page.select(".note-wait").text())
@@ -141,7 +141,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void everyFigureIsTheLossFunctionOfTheNormalDistribution() throws Exception {
+    void everyFigureIsTheLossFunctionOfTheNormalDistribution() {
         written();
         EstimateFacts estimate = estimate();
         Document page = get("");
@@ -212,7 +212,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void whoWasSlowerSeesBothPromises() throws Exception {
+    void whoWasSlowerSeesBothPromises() {
         written();
         String version = row(get(""), "P90").select("input[name=version]").val();
         assertThat(post("", Map.of("kwh", "110,000", "version", version))).hasStatus3xxRedirection();
@@ -223,7 +223,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void aPromiseAboveTheMiddleYearIsSaid() throws Exception {
+    void aPromiseAboveTheMiddleYearIsSaid() {
         written();
         String version = row(get(""), "P90").select("input[name=version]").val();
         int bold = (int) (1.05 * estimate().kwh());
@@ -234,7 +234,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void anotherPromiseIsWeighedAndWhatIsNoneIsRefused() throws Exception {
+    void anotherPromiseIsWeighedAndWhatIsNoneIsRefused() {
         written();
         assertThat(row(get("?kwh=99000"), "tried here").text()).contains("99,000");
         MvcTestResult none = ask("?kwh=many", branch.manager());
@@ -245,7 +245,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void termsChangeWhatIsOwed() throws Exception {
+    void termsChangeWhatIsOwed() {
         written();
         double before = figure(row(get(""), "P75"), 2);
         Map<String, String> fields = terms();
@@ -266,7 +266,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void badTermsAreRefusedAtTheirFieldsAndKept() throws Exception {
+    void badTermsAreRefusedAtTheirFieldsAndKept() {
         fixture.weather(branch, "Valley means");
         Map<String, String> fields = terms();
         fields.put("rate", "cheap");
@@ -287,7 +287,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void termsChangedMeanwhileLieBesideOnesOwn() throws Exception {
+    void termsChangedMeanwhileLieBesideOnesOwn() {
         written();
         Map<String, String> fields = terms();
         fields.put("rate", "0.2");
@@ -314,7 +314,7 @@ class GuaranteePagesTest {
     }
 
     @Test
-    void thePageTakesAFixedNumberOfQueries() throws Exception {
+    void thePageTakesAFixedNumberOfQueries() {
         written();
         get("");
         assertThat(Queries.count(() -> get(""))).isLessThanOrEqualTo(20);

@@ -143,7 +143,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void whatNobodyHasReadIsSaidWithTheWayToTheSurvey() throws Exception {
+    void whatNobodyHasReadIsSaidWithTheWayToTheSurvey() {
         Document page = page();
         assertThat(page.select("h1").text()).isEqualTo("Sedge Hollow Dairy: roof or ground is not decided yet");
         assertThat(cell(page, "Size that fits", 0)).isEqualTo("No roof was surveyed. Roof");
@@ -161,7 +161,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void bothPlacesStandBesideOneAnotherFromTheSurvey() throws Exception {
+    void bothPlacesStandBesideOneAnotherFromTheSurvey() {
         surveyed();
         Document page = page("/roof-or-ground", branch.designer());
         // 114 ft and 25 ft: upright 30 by 3, lying 15 by 6
@@ -195,7 +195,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void theContractsOwnYieldComesOutForItsOwnField() throws Exception {
+    void theContractsOwnYieldComesOutForItsOwnField() {
         surveyed();
         Document yield = page("/yield", branch.manager());
         double open = Double.parseDouble(yield.select("section[aria-labelledby=arrays] tbody td")
@@ -234,7 +234,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void aDecisionAgainstTheContractSaysWhatHasToChangeAndWhere() throws Exception {
+    void aDecisionAgainstTheContractSaysWhatHasToChangeAndWhere() {
         decide("ROOF", "-1", "The field stays a field.");
         Document page = page();
         assertThat(page.select(".note-risk").text()).contains("The contract mounts its arrays elsewhere");
@@ -254,7 +254,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void notYetNeedsOnlyWhatIsOpen() throws Exception {
+    void notYetNeedsOnlyWhatIsOpen() {
         assertThat(decide("choice", "NOT_YET", "reason", "A roofer looks first.", "version", "-1"))
                 .hasStatus3xxRedirection();
         Document page = page();
@@ -263,7 +263,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void whatCannotBeIsRefusedAtItsFieldAndTheRestIsKept() throws Exception {
+    void whatCannotBeIsRefusedAtItsFieldAndTheRestIsKept() {
         MvcTestResult bad = decide(
                 "choice",
                 "MOON",
@@ -305,7 +305,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void whoWasSlowerSeesBoth() throws Exception {
+    void whoWasSlowerSeesBoth() {
         decide("GROUND", "-1", "The roof is old.");
         MvcTestResult slower = decide("ROOF", "-1", "The field is wet.");
         assertThat(slower).hasStatus(409);
@@ -318,7 +318,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void measuresThatNoSiteHasBreakNothing() throws Exception {
+    void measuresThatNoSiteHasBreakNothing() {
         weather.weather(branch, "Valley means");
         read("ground", Map.of("field_length_ft", "1000000", "field_width_ft", "3"));
         read(
@@ -360,7 +360,7 @@ class PlacePagesTest {
     }
 
     @Test
-    void thePageTakesAFixedNumberOfQueries() throws Exception {
+    void thePageTakesAFixedNumberOfQueries() {
         weather.weather(branch, "Valley means");
         page();
         int bare = Queries.count(() -> page());

@@ -77,7 +77,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void nothingReadIsSaidWithTheWayToTheSurvey() throws Exception {
+    void nothingReadIsSaidWithTheWayToTheSurvey() {
         Document page = page();
         assertThat(page.select("h1").text()).isEqualTo("Sedge Hollow Dairy: the horizon was not read yet");
         assertThat(page.select(".note-wait a").eachAttr("href"))
@@ -87,7 +87,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void readingsStandThereAlsoWithoutAYield() throws Exception {
+    void readingsStandThereAlsoWithoutAYield() {
         read("shade", 60, 300, 6);
         Document page = page();
         assertThat(page.select("h1").text()).isEqualTo("Sedge Hollow Dairy: horizon read, no yield yet");
@@ -96,7 +96,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void theReadingBeforeTheWorkIsHeldAgainstNothingAround() throws Exception {
+    void theReadingBeforeTheWorkIsHeldAgainstNothingAround() {
         weather.weather(branch, "Valley means");
         double open = facts().kwh();
         read("shade", 60, 300, 8);
@@ -109,7 +109,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void dayOneIsHeldAgainstTheReadingBeforeAndTheEstimateStays() throws Exception {
+    void dayOneIsHeldAgainstTheReadingBeforeAndTheEstimateStays() {
         weather.weather(branch, "Valley means");
         read("shade", 60, 300, 4);
         double estimate = facts().kwh();
@@ -132,7 +132,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void aHorizonThatTakesTwoPercentIsToldToCustomerAndDesigner() throws Exception {
+    void aHorizonThatTakesTwoPercentIsToldToCustomerAndDesigner() {
         weather.weather(branch, "Valley means");
         read("shade", 60, 300, 3);
         read("day-one", 60, 300, 18);
@@ -142,7 +142,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void aLowerHorizonGivesMore() throws Exception {
+    void aLowerHorizonGivesMore() {
         weather.weather(branch, "Valley means");
         read("shade", 60, 300, 9);
         read("day-one", 60, 300, 5);
@@ -150,7 +150,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void whereDayOneReadNothingTheReadingBeforeCounts() throws Exception {
+    void whereDayOneReadNothingTheReadingBeforeCounts() {
         weather.weather(branch, "Valley means");
         read("shade", 60, 300, 4);
         read("day-one", 90, 90, 4);
@@ -160,7 +160,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void aReadingBelowTheLevelHidesNoSun() throws Exception {
+    void aReadingBelowTheLevelHidesNoSun() {
         weather.weather(branch, "Valley means");
         double open = facts().kwh();
         read("shade", 60, 300, -2);
@@ -183,7 +183,7 @@ class ShadePagesTest {
     }
 
     @Test
-    void thePageTakesAFixedNumberOfQueries() throws Exception {
+    void thePageTakesAFixedNumberOfQueries() {
         weather.weather(branch, "Valley means");
         page();
         int bare = Queries.count(() -> page());

@@ -94,7 +94,7 @@ class SavingsPagesTest {
     }
 
     /** The common case: about 16,000 in the first year, 2 % a year, 30 years, 0.5 % of fading. */
-    private Map<String, String> theCommonCase() throws Exception {
+    private Map<String, String> theCommonCase() {
         Map<String, String> fields = form();
         String rate = BigDecimal.valueOf(16_000)
                 .divide(BigDecimal.valueOf(facts().kwh()), 9, RoundingMode.HALF_UP)
@@ -106,7 +106,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void withoutYieldAndUseThePageSaysWhatIsMissingAndWhereToGo() throws Exception {
+    void withoutYieldAndUseThePageSaysWhatIsMissingAndWhereToGo() {
         Document page = get("/savings");
         assertThat(page.select("h1").text()).isEqualTo("Sedge Hollow Dairy: savings are not known yet");
         assertThat(page.text()).contains("The branch has no weather yet.");
@@ -121,7 +121,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void theCommonCaseComesOutOnThePageWithItsRangeAndItsFading() throws Exception {
+    void theCommonCaseComesOutOnThePageWithItsRangeAndItsFading() {
         withYieldAndUse(20_000);
         assertThat(post(theCommonCase())).hasStatus3xxRedirection();
         Document page = get("/savings");
@@ -141,7 +141,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void lowAndHighAreProductionAndPricesApart() throws Exception {
+    void lowAndHighAreProductionAndPricesApart() {
         withYieldAndUse(20_000);
         assertThat(post(theCommonCase())).hasStatus3xxRedirection();
         Document page = get("/savings");
@@ -158,7 +158,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void worthTodayReturnAndCostOfAKwhAgreeWithTheClosedForms() throws Exception {
+    void worthTodayReturnAndCostOfAKwhAgreeWithTheClosedForms() {
         withYieldAndUse(20_000);
         assertThat(post(theCommonCase())).hasStatus3xxRedirection();
         Document page = get("/savings");
@@ -172,7 +172,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void untilSomebodyWritesTheTermsThePageSaysThatTheyAreUsual() throws Exception {
+    void untilSomebodyWritesTheTermsThePageSaysThatTheyAreUsual() {
         withYieldAndUse(8_000);
         Document page = get("/savings");
         assertThat(page.select(".note-risk").text()).contains("Nobody has written down", "common practice, no source");
@@ -185,7 +185,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void incentivesAndALoanAreTakenLineByLine() throws Exception {
+    void incentivesAndALoanAreTakenLineByLine() {
         withYieldAndUse(20_000);
         Map<String, String> fields = theCommonCase();
         fields.put("incentives[0].name", "State rebate");
@@ -225,7 +225,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void theJournalNamesWhatChangedAndNoFigure() throws Exception {
+    void theJournalNamesWhatChangedAndNoFigure() {
         withYieldAndUse(8_000);
         assertThat(post(form())).hasStatus3xxRedirection();
         Map<String, String> fields = form();
@@ -297,7 +297,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void withoutAPriceOnlyTheBillIsAnswered() throws Exception {
+    void withoutAPriceOnlyTheBillIsAnswered() {
         withYieldAndUse(8_000);
         project = projects.aDairyGroundMount()
                 .in(branch)
@@ -312,7 +312,7 @@ class SavingsPagesTest {
     }
 
     @Test
-    void thePagesTakeAFixedNumberOfQueries() throws Exception {
+    void thePagesTakeAFixedNumberOfQueries() {
         withYieldAndUse(8_000);
         assertThat(post(form())).hasStatus3xxRedirection();
         get("/savings");

@@ -101,7 +101,7 @@ class UsePagesTest {
     }
 
     @Test
-    void twelveTypedMonthsCountAtOnceAndSeveralMetersAddUp() throws Exception {
+    void twelveTypedMonthsCountAtOnceAndSeveralMetersAddUp() {
         fixture.weather(branch, "Valley means");
         Document form = get("/projects/" + project + "/use/typed");
         assertThat(form.select("label").eachText()).contains("Mar 2026", "Feb 2027");
@@ -119,7 +119,7 @@ class UsePagesTest {
     }
 
     @Test
-    void aMonthThatLacksIsRefusedAndTheOthersStay() throws Exception {
+    void aMonthThatLacksIsRefusedAndTheOthersStay() {
         MvcTestResult answer = post("/projects/" + project + "/use/typed", typed("Barn", ""));
         assertThat(answer).hasStatus(422);
         Document page = TestPages.read(answer);
@@ -132,7 +132,7 @@ class UsePagesTest {
     }
 
     @Test
-    void twoMetersOfOneNameAreNotTaken() throws Exception {
+    void twoMetersOfOneNameAreNotTaken() {
         post("/projects/" + project + "/use/typed", typed("Barn", "1"));
         MvcTestResult again = post("/projects/" + project + "/use/typed", typed("barn", "2"));
         assertThat(again).hasStatus(422);
@@ -140,7 +140,7 @@ class UsePagesTest {
     }
 
     @Test
-    void typedMonthsAreCorrectedAndWhoWasSlowerSeesBoth() throws Exception {
+    void typedMonthsAreCorrectedAndWhoWasSlowerSeesBoth() {
         UUID meter = fixture.use(branch, project, "Barn", 1000);
         String[] fields = typed("Barn", "5");
         fields[5] = "0";
@@ -166,7 +166,7 @@ class UsePagesTest {
     }
 
     @Test
-    void billsThatDoNotMatchMonthsAreLookedAtBeforeTheyCount() throws Exception {
+    void billsThatDoNotMatchMonthsAreLookedAtBeforeTheyCount() {
         MvcTestResult brought = bring("Barn", "bills.csv", "\uFEFF" + bills(-1));
         assertThat(brought).hasStatus3xxRedirection();
         String address = brought.getResponse().getHeader("Location");
@@ -184,7 +184,7 @@ class UsePagesTest {
     }
 
     @Test
-    void aBillThatLacksIsSaidAndItsMonthStandsOnWhatIsKnown() throws Exception {
+    void aBillThatLacksIsSaidAndItsMonthStandsOnWhatIsKnown() {
         String address = bring("Barn", "bills.csv", bills(6)).getResponse().getHeader("Location");
         assertThat(get(address).select("section[aria-labelledby=said] li").text())
                 .contains("2026");
@@ -193,7 +193,7 @@ class UsePagesTest {
     }
 
     @Test
-    void hourlyReadingsAreSetAgainstTheHoursOfProduction() throws Exception {
+    void hourlyReadingsAreSetAgainstTheHoursOfProduction() {
         fixture.weather(branch, "Valley means");
         StringBuilder text = new StringBuilder("start,kwh\n");
         ZonedDateTime at = ZonedDateTime.of(2026, 1, 1, 0, 0, 0, 0, ZoneId.of("America/New_York"));
@@ -222,7 +222,7 @@ class UsePagesTest {
         "x.xml,'<html><body>no</body></html>',",
         "x.xml,'<feed xmlns=\"http://www.w3.org/2005/Atom\"><entry>',"
     })
-    void aBadFileIsRefusedAtItsFieldAndTheNameIsKept(String fileName, String text, String said) throws Exception {
+    void aBadFileIsRefusedAtItsFieldAndTheNameIsKept(String fileName, String text, String said) {
         MvcTestResult answer = bring("Barn 2", fileName, text == null ? "" : text);
         assertThat(answer).hasStatus(422);
         Document page = TestPages.read(answer);
@@ -231,7 +231,7 @@ class UsePagesTest {
     }
 
     @Test
-    void aTableWithOtherNamesIsShownAsItWasUnderstood() throws Exception {
+    void aTableWithOtherNamesIsShownAsItWasUnderstood() {
         MvcTestResult answer = bring("Barn", "x.csv", "day,amount\n2026-01-01,5\n");
         assertThat(answer).hasStatus(422);
         assertThat(TestPages.read(answer)
@@ -241,7 +241,7 @@ class UsePagesTest {
     }
 
     @Test
-    void pastedRowsAreAFileToo() throws Exception {
+    void pastedRowsAreAFileToo() {
         MvcTestResult answer = post(
                 "/projects/" + project + "/use/file",
                 "name",
@@ -270,7 +270,7 @@ class UsePagesTest {
     }
 
     @Test
-    void aMeterIsTakenAwayAndPutBack() throws Exception {
+    void aMeterIsTakenAwayAndPutBack() {
         UUID meter = fixture.use(branch, project, "Barn", 1000);
         post("/use-meters/" + meter + "/remove");
         assertThat(use().text()).contains("No use is known yet.");
@@ -279,7 +279,7 @@ class UsePagesTest {
     }
 
     @Test
-    void theSizeKeepsTheCapAndStandsBesideItsNeighbours() throws Exception {
+    void theSizeKeepsTheCapAndStandsBesideItsNeighbours() {
         fixture.weather(branch, "Valley means");
         assertThat(get("/projects/" + project + "/use/size").text()).contains("Use of twelve months is not known.");
         fixture.use(branch, project, "Barn", 10_000);
@@ -306,7 +306,7 @@ class UsePagesTest {
     }
 
     @Test
-    void aQuestionThatIsNoneIsRefusedOnTheSamePage() throws Exception {
+    void aQuestionThatIsNoneIsRefusedOnTheSamePage() {
         fixture.weather(branch, "Valley means");
         fixture.use(branch, project, "Barn", 10_000);
         MvcTestResult answer = mvc.get()
@@ -320,7 +320,7 @@ class UsePagesTest {
     }
 
     @Test
-    void limitsOutOfBoundsAreRefusedAndWhoWasSlowerSeesBoth() throws Exception {
+    void limitsOutOfBoundsAreRefusedAndWhoWasSlowerSeesBoth() {
         var bad = limit("900", "none", "-1");
         assertThat(bad).hasStatus(422);
         assertThat(TestPages.read(bad).select(".field.bad")).hasSize(2);
@@ -343,7 +343,7 @@ class UsePagesTest {
     }
 
     @Test
-    void thePageTakesAsManyQueriesForThreeMetersAsForOne() throws Exception {
+    void thePageTakesAsManyQueriesForThreeMetersAsForOne() {
         fixture.weather(branch, "Valley means");
         fixture.use(branch, project, "Barn", 1000);
         use();

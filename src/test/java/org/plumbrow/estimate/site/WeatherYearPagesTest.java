@@ -71,13 +71,13 @@ class WeatherYearPagesTest {
         return pages.page(branch.manager(), path);
     }
 
-    private Document kept(MvcTestResult answer) throws Exception {
+    private Document kept(MvcTestResult answer) {
         assertThat(answer).hasStatus3xxRedirection();
         return get(answer.getResponse().getHeader("Location"));
     }
 
     @Test
-    void aFileIsReadAndItsPageSaysWhatItHolds() throws Exception {
+    void aFileIsReadAndItsPageSaysWhatItHolds() {
         Document page = kept(bring("somewhere.epw", InventedWeather.text(InventedWeather.epw()), "Somewhere"));
         assertThat(page.select("h1").text()).startsWith("Somewhere: ").endsWith(" kWh/m² of sun a year");
         assertThat(page.text()).contains("EPW file", "41.500° north, −88.250° east, 689 ft", "1990 to 1993", "°F");
@@ -87,7 +87,7 @@ class WeatherYearPagesTest {
 
     @ParameterizedTest
     @CsvSource({"tmy3,000000.CSV,TMY3 file,1988", "nsrdb,hours.csv,NSRDB file,2010"})
-    void theFormatIsToldFromTheFirstLines(String form, String fileName, String kind, String years) throws Exception {
+    void theFormatIsToldFromTheFirstLines(String form, String fileName, String kind, String years) {
         List<String> lines = form.equals("tmy3")
                 ? InventedWeather.tmy3(InventedWeather.year())
                 : InventedWeather.nsrdb(InventedWeather.year());
@@ -96,20 +96,20 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void aByteOrderMarkAndLineEndsOfAnotherSystemMakeNoDifference() throws Exception {
+    void aByteOrderMarkAndLineEndsOfAnotherSystemMakeNoDifference() {
         String text = "\uFEFF" + InventedWeather.text(InventedWeather.epw()).replace("\n", "\r\n");
         assertThat(kept(bring("x.epw", text, "Marked")).text()).contains("1990 to 1993");
     }
 
     @Test
-    void anEndingThatSaysNothingIsNoHindrance() throws Exception {
+    void anEndingThatSaysNothingIsNoHindrance() {
         assertThat(kept(bring("download", InventedWeather.text(InventedWeather.epw()), "No ending"))
                         .text())
                 .contains("EPW file");
     }
 
     @Test
-    void aFileThatStopsIsRefusedAtItsFieldAndTheNameIsKept() throws Exception {
+    void aFileThatStopsIsRefusedAtItsFieldAndTheNameIsKept() {
         List<String> lines = InventedWeather.epw();
         MvcTestResult answer =
                 bring("x.epw", InventedWeather.text(lines.subList(0, lines.size() - 100)), "North field");
@@ -129,7 +129,7 @@ class WeatherYearPagesTest {
         "x.csv,'a,b,c',none of the weather formats",
         "x.epw,'PK packed',still packed"
     })
-    void whatIsNoWeatherIsNamedAsWhatItSeems(String fileName, String text, String said) throws Exception {
+    void whatIsNoWeatherIsNamedAsWhatItSeems(String fileName, String text, String said) {
         MvcTestResult answer = bring(fileName, text, "");
         assertThat(answer).hasStatus(422);
         assertThat(TestPages.read(answer).select(".wrong").text().toLowerCase())
@@ -137,7 +137,7 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void wrongUnitsAreRefused() throws Exception {
+    void wrongUnitsAreRefused() {
         List<String> lines = new ArrayList<>();
         for (String line : InventedWeather.epw()) {
             String[] cells = line.split(",", -1);
@@ -152,7 +152,7 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void missingHoursAreFilledAndTheFillingStaysInSight() throws Exception {
+    void missingHoursAreFilledAndTheFillingStaysInSight() {
         List<String> lines = InventedWeather.epw();
         for (int hour = 4000; hour < 4003; hour++) {
             String[] cells = lines.get(8 + hour).split(",", -1);
@@ -165,7 +165,7 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void theSameFileIsKeptOnce() throws Exception {
+    void theSameFileIsKeptOnce() {
         String text = InventedWeather.text(InventedWeather.epw());
         kept(bring("a.epw", text, "First"));
         MvcTestResult again = bring("b.epw", text, "Second");
@@ -174,7 +174,7 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void twoOfOneNameAreNotTaken() throws Exception {
+    void twoOfOneNameAreNotTaken() {
         fixture.weather(branch, "Valley");
         MvcTestResult again = bring("a.epw", InventedWeather.text(InventedWeather.epw()), "valley");
         assertThat(again).hasStatus(422);
@@ -183,7 +183,7 @@ class WeatherYearPagesTest {
 
     @ParameterizedTest
     @EnumSource(ReferenceWeather.class)
-    void aRealFileIsReadThroughThePage(ReferenceWeather site) throws Exception {
+    void aRealFileIsReadThroughThePage(ReferenceWeather site) {
         byte[] bytes = site.text().getBytes(StandardCharsets.ISO_8859_1);
         Document page = kept(bring("file" + (site == ReferenceWeather.MIAMI ? ".tm2" : ".csv"), bytes, site.name()));
         String expected = switch (site) {
@@ -223,7 +223,7 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void twelveMeansMakeAYearThatSaysSo() throws Exception {
+    void twelveMeansMakeAYearThatSaysSo() {
         assertThat(get("/weather/means").select("input[name=utcOffset]").val()).isEqualTo("−5");
         Document page = kept(post("/weather/means", meansFields("5.2")));
         assertThat(page.text())
@@ -235,7 +235,7 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void aWordAmongTheMeansIsRefusedAtItsFieldAndTheOthersStay() throws Exception {
+    void aWordAmongTheMeansIsRefusedAtItsFieldAndTheOthersStay() {
         MvcTestResult answer = post("/weather/means", meansFields("a lot"));
         assertThat(answer).hasStatus(422);
         Document page = TestPages.read(answer);
@@ -246,14 +246,14 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void moreSunThanThereIsIsRefusedAtItsMonth() throws Exception {
+    void moreSunThanThereIsIsRefusedAtItsMonth() {
         MvcTestResult answer = post("/weather/means", meansFields("9.9"));
         assertThat(answer).hasStatus(422);
         assertThat(TestPages.read(answer).select(".field.bad .wrong").text()).contains("more than the sun sends there");
     }
 
     @Test
-    void aZoneThatDoesNotFitTheLongitudeIsRefused() throws Exception {
+    void aZoneThatDoesNotFitTheLongitudeIsRefused() {
         String[] fields = meansFields("5.2");
         fields[9] = "5";
         MvcTestResult answer = post("/weather/means", fields);
@@ -262,14 +262,14 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void anEmptyFormNamesEachFieldAndLosesNone() throws Exception {
+    void anEmptyFormNamesEachFieldAndLosesNone() {
         MvcTestResult answer = post("/weather/means");
         assertThat(answer).hasStatus(422);
         assertThat(TestPages.read(answer).select("input[name$=.ghi]")).hasSize(12);
     }
 
     @Test
-    void aNameIsChangedAndWhoWasSlowerSeesBoth() throws Exception {
+    void aNameIsChangedAndWhoWasSlowerSeesBoth() {
         UUID id = fixture.weather(branch, "Valley");
         assertThat(post("/weather/" + id, "name", "Quillback", "version", "0")).hasStatus3xxRedirection();
         MvcTestResult slower = post("/weather/" + id, "name", "Sedge", "version", "0");
@@ -281,7 +281,7 @@ class WeatherYearPagesTest {
     }
 
     @Test
-    void whatIsNoLongerOfferedCanBeOfferedAgain() throws Exception {
+    void whatIsNoLongerOfferedCanBeOfferedAgain() {
         UUID id = fixture.weather(branch, "Valley");
         post("/weather/" + id + "/end");
         assertThat(get("/weather").text()).contains("no longer offered");

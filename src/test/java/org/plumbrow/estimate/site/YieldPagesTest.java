@@ -75,7 +75,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void withoutWeatherThePageSaysWhatIsMissingAndWhereToGo() throws Exception {
+    void withoutWeatherThePageSaysWhatIsMissingAndWhereToGo() {
         Document page = get("/yield");
         assertThat(page.select("h1").text()).isEqualTo("Sedge Hollow Dairy: no yield yet");
         assertThat(page.text()).contains("The branch has no weather yet.");
@@ -83,7 +83,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void thePageAnswersInItsHeadingAndNamesItsWeather() throws Exception {
+    void thePageAnswersInItsHeadingAndNamesItsWeather() {
         fixture.weather(branch, "Valley means");
         Document page = get("/yield", branch.designer());
         String kwh = "%,.0f".formatted(facts().kwh());
@@ -103,7 +103,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void oneHourOpensWithEveryStep() throws Exception {
+    void oneHourOpensWithEveryStep() {
         fixture.weather(branch, "Valley means");
         Document page = get("/yield?array=0&month=3&day=20&hour=11");
         assertThat(page.select("section[aria-labelledby=hour] caption").text())
@@ -114,7 +114,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void aChangedLossChangesTheYieldAndStandsInTheJournal(@Autowired JournalReader journal) throws Exception {
+    void aChangedLossChangesTheYieldAndStandsInTheJournal(@Autowired JournalReader journal) {
         fixture.weather(branch, "Valley means");
         double before = facts().kwh();
         Map<String, String> fields = form();
@@ -130,7 +130,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void rowsSnowAndHorizonAreApplied() throws Exception {
+    void rowsSnowAndHorizonAreApplied() {
         fixture.weather(branch, "Valley means");
         double before = facts().kwh();
         Map<String, String> fields = form();
@@ -182,7 +182,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void weatherOfAnotherBranchCannotBeChosen() throws Exception {
+    void weatherOfAnotherBranchCannotBeChosen() {
         fixture.weather(branch, "Valley means");
         UUID foreign = fixture.weather(world.branch(), "Theirs");
         Map<String, String> fields = form();
@@ -199,7 +199,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void theMapSaysHowNearTheBestThisArrayIs() throws Exception {
+    void theMapSaysHowNearTheBestThisArrayIs() {
         fixture.weather(branch, "Valley means");
         Document page = get("/yield/orientation", branch.designer());
         assertThat(page.select("h1").text()).matches("Sedge Hollow Dairy: within \\d\\.\\d % of the best there is");
@@ -236,7 +236,7 @@ class YieldPagesTest {
     }
 
     @Test
-    void thePagesTakeAFixedNumberOfQueries() throws Exception {
+    void thePagesTakeAFixedNumberOfQueries() {
         fixture.weather(branch, "Valley means");
         get("/yield");
         assertThat(Queries.count(() -> get("/yield"))).isLessThanOrEqualTo(14);

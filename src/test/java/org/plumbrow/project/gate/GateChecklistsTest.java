@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.project.ProjectFixture;
@@ -25,6 +26,9 @@ class GateChecklistsTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture fixture;
@@ -80,10 +84,7 @@ class GateChecklistsTest {
                         .query(String.class)
                         .list()))
                 .containsSubsequence("At most: 1 → 0.5", "Words: Bonding continuity → Bonding, every rail");
-        assertThat(mvc.get()
-                        .uri("/settings/gates")
-                        .with(world.signedIn(branch.manager()))
-                        .exchange())
+        assertThat(pages.get(branch.manager(), "/settings/gates"))
                 .hasStatusOk()
                 .bodyText()
                 .contains("136 items, 1 changed or added")
@@ -223,12 +224,7 @@ class GateChecklistsTest {
 
     @Test
     void theWholeListTakesOneQuery() {
-        assertThat(Queries.during(() -> mvc.get()
-                                .uri("/settings/gates")
-                                .with(world.signedIn(branch.manager()))
-                                .exchange())
-                        .selects()
-                        .stream()
+        assertThat(Queries.during(() -> pages.get(branch.manager(), "/settings/gates")).selects().stream()
                         .filter(select -> select.contains("gate_template_item"))
                         .toList())
                 .isEqualTo(List.of("select * from gate_template_item where branch_id = ?"));

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.database.BackgroundRuns;
@@ -31,6 +32,9 @@ class IntakeTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     MockMvcTester mvc;
@@ -68,7 +72,7 @@ class IntakeTest {
     }
 
     private MvcTestResult page(String address) {
-        return mvc.get().uri(address).with(world.signedIn(branch.manager())).exchange();
+        return pages.get(branch.manager(), address);
     }
 
     private Run takenIn(String address) {
@@ -151,13 +155,7 @@ class IntakeTest {
     }
 
     private MvcTestResult choose(String address, int version, String nameColumn) {
-        return mvc.post()
-                .uri(address)
-                .param("version", String.valueOf(version))
-                .param("column.NAME", nameColumn)
-                .with(world.signedIn(branch.manager()))
-                .with(csrf())
-                .exchange();
+        return pages.post(branch.manager(), address, "version", String.valueOf(version), "column.NAME", nameColumn);
     }
 
     /** 220 real systems of a public data set; it stays outside the project. */

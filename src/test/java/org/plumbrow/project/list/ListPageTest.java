@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Milestone;
@@ -23,7 +24,6 @@ import org.plumbrow.project.ProjectOutlook;
 import org.plumbrow.project.ProjectOutlook.AtTheGate;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -32,10 +32,10 @@ import org.springframework.transaction.support.TransactionTemplate;
 class ListPageTest {
 
     @Autowired
-    MockMvcTester mvc;
+    TestWorld world;
 
     @Autowired
-    TestWorld world;
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -183,7 +183,7 @@ class ListPageTest {
     }
 
     private MvcTestResult get(String address, Visitor visitor) {
-        return mvc.get().uri(address).with(world.signedIn(visitor)).exchange();
+        return pages.get(visitor, address);
     }
 
     private static String body(MvcTestResult answer) {

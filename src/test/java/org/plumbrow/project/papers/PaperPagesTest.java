@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.evidence.EvidenceFacts;
@@ -28,6 +29,9 @@ class PaperPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture fixture;
@@ -105,11 +109,7 @@ class PaperPagesTest {
                 .bodyText()
                 .contains("most compatible")
                 .contains("value=\"Roof from the north\"");
-        assertThat(mvc.post()
-                        .uri("/projects/{id}/papers", project)
-                        .with(world.signedIn(branch.designer()))
-                        .with(csrf())
-                        .exchange())
+        assertThat(pages.post(branch.designer(), "/projects/" + project + "/papers"))
                 .hasStatus(422)
                 .bodyText()
                 .contains("Choose the file first.");
@@ -119,20 +119,11 @@ class PaperPagesTest {
     void whatIsHiddenIsSeenOnlyByWhoCanShowItAgain() {
         EvidenceFacts photo = brought();
         String one = "/projects/" + project + "/papers/" + photo.id();
-        assertThat(mvc.post()
-                        .uri(one + "/hide")
-                        .with(world.signedIn(branch.projectManager()))
-                        .with(csrf())
-                        .exchange())
+        assertThat(pages.post(branch.projectManager(), one + "/hide"))
                 .hasStatus(422)
                 .bodyText()
                 .contains("Write the reason");
-        assertThat(mvc.post()
-                        .uri(one + "/hide")
-                        .param("reason", "A face in it.")
-                        .with(world.signedIn(branch.projectManager()))
-                        .with(csrf())
-                        .exchange())
+        assertThat(pages.post(branch.projectManager(), one + "/hide", "reason", "A face in it."))
                 .hasRedirectedUrl("/projects/" + project + "/papers");
         assertThat(get(branch.designer(), "/projects/{id}/papers", project))
                 .bodyText()
@@ -140,11 +131,7 @@ class PaperPagesTest {
         assertThat(get(branch.designer(), one)).hasStatus(404);
         assertThat(get(branch.designer(), photo.href())).hasStatus(404);
         assertThat(get(branch.projectManager(), one)).hasStatusOk().bodyText().contains("Show it again");
-        mvc.post()
-                .uri(one + "/show")
-                .with(world.signedIn(branch.projectManager()))
-                .with(csrf())
-                .exchange();
+        pages.post(branch.projectManager(), one + "/show");
         assertThat(get(branch.designer(), photo.href())).hasStatusOk();
     }
 
@@ -181,12 +168,7 @@ class PaperPagesTest {
                         "select was || ' → ' || now from branch_change where branch_id = ? and thing = 'photos'",
                         branch.id()))
                 .containsExactly("not kept → kept");
-        assertThat(mvc.post()
-                        .uri("/settings/evidence")
-                        .param("version", "0")
-                        .with(world.signedIn(branch.manager()))
-                        .with(csrf())
-                        .exchange())
+        assertThat(pages.post(branch.manager(), "/settings/evidence", "version", "0"))
                 .hasStatus(409);
     }
 }

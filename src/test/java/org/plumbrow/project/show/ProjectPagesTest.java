@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.project.ProjectFixture;
@@ -26,6 +27,9 @@ class ProjectPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture fixture;
@@ -47,10 +51,7 @@ class ProjectPagesTest {
     }
 
     private MvcTestResult page(String address) {
-        return mvc.get()
-                .uri(address)
-                .with(world.signedIn(branch.projectManager()))
-                .exchange();
+        return pages.get(branch.projectManager(), address);
     }
 
     @Test

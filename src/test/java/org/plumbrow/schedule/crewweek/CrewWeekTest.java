@@ -1,7 +1,6 @@
 package org.plumbrow.schedule.crewweek;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import biweekly.Biweekly;
 import biweekly.ICalendar;
@@ -14,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -33,6 +33,9 @@ class CrewWeekTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -159,14 +162,10 @@ class CrewWeekTest {
     }
 
     private MvcTestResult page(Visitor visitor, String address) {
-        return mvc.get().uri(address).with(world.signedIn(visitor)).exchange();
+        return pages.get(visitor, address);
     }
 
     private MvcTestResult post(String address) {
-        return mvc.post()
-                .uri(address)
-                .with(csrf())
-                .with(world.signedIn(branch.crewLead()))
-                .exchange();
+        return pages.post(branch.crewLead(), address);
     }
 }

@@ -6,12 +6,12 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Skill;
@@ -33,6 +33,9 @@ class DailyReportTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -68,34 +71,37 @@ class DailyReportTest {
     }
 
     private MvcTestResult open(String address, Visitor who) {
-        return mvc.get().uri(address).with(world.signedIn(who)).exchange();
+        return pages.get(who, address);
     }
 
     private static Document read(MvcTestResult answer) {
-        try {
-            return Jsoup.parse(answer.getResponse().getContentAsString());
-        } catch (java.io.UnsupportedEncodingException e) {
-            throw new IllegalStateException(e);
-        }
+        return TestPages.read(answer);
     }
 
     private MvcTestResult report(String version, String quantity, String hours, String state) {
         Document now = read(open(page, branch.crewLead()));
         String at = now.select("input[value=foundation]").attr("name").replace("key", "");
-        return mvc.post()
-                .uri(page)
-                .param("version", version)
-                .param("people", "4")
-                .param("hours", "9.5")
-                .param("weather", "RAIN")
-                .param("trouble", "")
-                .param(at + "key", "foundation")
-                .param(at + "quantity", quantity)
-                .param(at + "hours", hours)
-                .param(at + "state", state)
-                .with(csrf())
-                .with(world.signedIn(branch.crewLead()))
-                .exchange();
+        return pages.post(
+                branch.crewLead(),
+                page,
+                "version",
+                version,
+                "people",
+                "4",
+                "hours",
+                "9.5",
+                "weather",
+                "RAIN",
+                "trouble",
+                "",
+                at + "key",
+                "foundation",
+                at + "quantity",
+                quantity,
+                at + "hours",
+                hours,
+                at + "state",
+                state);
     }
 
     private <T> T stored(String sql, Class<T> type) {
@@ -222,10 +228,6 @@ class DailyReportTest {
     }
 
     private MvcTestResult post(String address) {
-        return mvc.post()
-                .uri(address)
-                .with(csrf())
-                .with(world.signedIn(branch.crewLead()))
-                .exchange();
+        return pages.post(branch.crewLead(), address);
     }
 }

@@ -11,6 +11,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Milestone;
@@ -22,7 +23,6 @@ import org.plumbrow.schedule.ScheduleFixture;
 import org.plumbrow.schedule.plan.PlanHead;
 import org.plumbrow.schedule.plan.Plans;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** Every run of the plan says how likely its dates are, and the pages say it in words. */
@@ -31,6 +31,9 @@ class PlanForecastTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -46,9 +49,6 @@ class PlanForecastTest {
 
     @Autowired
     ProjectCourse course;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private TestBranch branch;
     private UUID dairy;
@@ -71,7 +71,7 @@ class PlanForecastTest {
     }
 
     private MvcTestResult page(String address) {
-        return mvc.get().uri(address).with(world.signedIn(branch.manager())).exchange();
+        return pages.get(branch.manager(), address);
     }
 
     @Test

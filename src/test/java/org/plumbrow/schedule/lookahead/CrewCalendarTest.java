@@ -1,7 +1,6 @@
 package org.plumbrow.schedule.lookahead;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -15,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -24,7 +24,6 @@ import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The crew calendar: a work is moved with its effect shown first, settled in the plan, released, and taken back. */
@@ -35,13 +34,13 @@ class CrewCalendarTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
     ScheduleFixture schedule;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private TestBranch branch;
     private UUID second;
@@ -138,15 +137,17 @@ class CrewCalendarTest {
     @Test
     void whatSomebodyElseMovedMeanwhileIsToldAndWhatWasTypedStays() {
         assertThat(accept("2027-03-22", second, 0)).hasStatus3xxRedirection();
-        MvcTestResult late = mvc.post()
-                .uri("/projects/" + project + "/schedule/modules/fix")
-                .param("version", "0")
-                .param("lastMove", "0")
-                .param("day", "2027-03-30")
-                .param("reason", "told the neighbour")
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        MvcTestResult late = pages.post(
+                branch.manager(),
+                "/projects/" + project + "/schedule/modules/fix",
+                "version",
+                "0",
+                "lastMove",
+                "0",
+                "day",
+                "2027-03-30",
+                "reason",
+                "told the neighbour");
         assertThat(late)
                 .hasStatus(409)
                 .bodyText()
@@ -160,15 +161,17 @@ class CrewCalendarTest {
     @Test
     void ofTwoWhoAcceptAtTheSameMomentOneIsTold() {
         List<Integer> answers = Stream.of("racking", "modules")
-                .map(work -> CompletableFuture.supplyAsync(() -> mvc.post()
-                        .uri("/projects/" + project + "/schedule/" + work + "/fix")
-                        .param("version", "0")
-                        .param("lastMove", "0")
-                        .param("day", "2027-03-30")
-                        .param("reason", "told the farm")
-                        .with(csrf())
-                        .with(world.signedIn(branch.manager()))
-                        .exchange()
+                .map(work -> CompletableFuture.supplyAsync(() -> pages.post(
+                                branch.manager(),
+                                "/projects/" + project + "/schedule/" + work + "/fix",
+                                "version",
+                                "0",
+                                "lastMove",
+                                "0",
+                                "day",
+                                "2027-03-30",
+                                "reason",
+                                "told the farm")
                         .getResponse()
                         .getStatus()))
                 .toList()
@@ -181,13 +184,7 @@ class CrewCalendarTest {
     @Test
     void whatHasBegunIsNeitherMovedNorItsMoveTakenBack() {
         assertThat(accept("2027-03-22", second, 0)).hasStatus3xxRedirection();
-        assertThat(mvc.post()
-                        .uri(racking() + "/record")
-                        .param("version", "1")
-                        .param("started", "2027-03-01")
-                        .with(csrf())
-                        .with(world.signedIn(branch.projectManager()))
-                        .exchange())
+        assertThat(pages.post(branch.projectManager(), racking() + "/record", "version", "1", "started", "2027-03-01"))
                 .hasStatus3xxRedirection();
         assertThat(read("/look-ahead/crews", branch.manager()).text()).doesNotContain("Take this move back");
         assertThat(undo(1)).hasStatus(409);
@@ -246,17 +243,21 @@ class CrewCalendarTest {
     }
 
     private MvcTestResult accept(String day, UUID crew, int lastMove) {
-        return mvc.post()
-                .uri(racking() + "/fix")
-                .param("version", Integer.toString(lastMove))
-                .param("lastMove", Integer.toString(lastMove))
-                .param("day", day)
-                .param("half", "MORNING")
-                .param("crewId", crew.toString())
-                .param("reason", "told the farm")
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        return pages.post(
+                branch.manager(),
+                racking() + "/fix",
+                "version",
+                Integer.toString(lastMove),
+                "lastMove",
+                Integer.toString(lastMove),
+                "day",
+                day,
+                "half",
+                "MORNING",
+                "crewId",
+                crew.toString(),
+                "reason",
+                "told the farm");
     }
 
     private MvcTestResult undo(long move) {
@@ -264,12 +265,7 @@ class CrewCalendarTest {
     }
 
     private MvcTestResult post(String address, String field, String value) {
-        return mvc.post()
-                .uri(address)
-                .param(field, value)
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        return pages.post(branch.manager(), address, field, value);
     }
 
     private static Element bar(Document page, String work) {
@@ -286,7 +282,7 @@ class CrewCalendarTest {
     }
 
     private MvcTestResult get(String address, Visitor who) {
-        return mvc.get().uri(address).with(world.signedIn(who)).exchange();
+        return pages.get(who, address);
     }
 
     private static String body(MvcTestResult answer) {

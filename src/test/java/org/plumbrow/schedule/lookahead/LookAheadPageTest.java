@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -16,7 +17,6 @@ import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 @PlumbrowTest
@@ -26,13 +26,13 @@ class LookAheadPageTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
     ScheduleFixture schedule;
-
-    @Autowired
-    MockMvcTester mvc;
 
     TestBranch branch;
 
@@ -102,6 +102,6 @@ class LookAheadPageTest {
     }
 
     private MvcTestResult page(String address) {
-        return mvc.get().uri(address).with(world.signedIn(branch.manager())).exchange();
+        return pages.get(branch.manager(), address);
     }
 }

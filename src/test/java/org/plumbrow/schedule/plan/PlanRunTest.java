@@ -1,7 +1,6 @@
 package org.plumbrow.schedule.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -13,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.ActivityCode;
@@ -35,6 +35,9 @@ class PlanRunTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -112,10 +115,7 @@ class PlanRunTest {
         schedule.planned(branch);
         List<String> open = schedule.inBranch(branch, () -> published.crewWorkWithoutPlace(dairy));
         assertThat(open).isEmpty();
-        MvcTestResult page = mvc.get()
-                .uri("/projects/" + dairy + "/schedule/permit")
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        MvcTestResult page = pages.get(branch.manager(), "/projects/" + dairy + "/schedule/permit");
         assertThat(page).hasStatusOk().bodyText().contains("Not asked for");
     }
 
@@ -124,19 +124,11 @@ class PlanRunTest {
         schedule.crew(branch, "Crew 1");
         permitted();
         schedule.planned(branch);
-        MvcTestResult asked = mvc.post()
-                .uri("/look-ahead/recompute")
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        MvcTestResult asked = pages.post(branch.manager(), "/look-ahead/recompute");
         assertThat(asked).hasRedirectedUrl("/look-ahead");
         Run latest = schedule.inBranch(branch, () -> runs.latest("plan", branch.id(), null))
                 .orElseThrow();
-        assertThat(mvc.get()
-                        .uri("/runs/" + latest.id())
-                        .with(world.signedIn(branch.manager()))
-                        .exchange())
-                .hasStatusOk();
+        assertThat(pages.get(branch.manager(), "/runs/" + latest.id())).hasStatusOk();
         assertThat(mvc.get()
                         .uri("/runs/" + latest.id())
                         .header("HX-Request", "true")

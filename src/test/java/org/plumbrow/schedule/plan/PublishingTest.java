@@ -17,6 +17,7 @@ import org.awaitility.Awaitility;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.calendar.DayWords;
@@ -47,6 +48,9 @@ class PublishingTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -273,19 +277,10 @@ class PublishingTest {
                 .contains("%d dates of %d project"
                         .formatted(changes.moves().size(), changes.projects().size()))
                 .contains("Hatch Ridge");
-        MvcTestResult done = mvc.post()
-                .uri("/look-ahead/publish")
-                .param("plan", draft().toString())
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        MvcTestResult done = pages.post(branch.manager(), "/look-ahead/publish", "plan", draft().toString());
         assertThat(done).hasRedirectedUrl("/look-ahead/tell");
-        MvcTestResult again = mvc.post()
-                .uri("/look-ahead/publish")
-                .param("plan", publishedId().toString())
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        MvcTestResult again = pages.post(
+                branch.manager(), "/look-ahead/publish", "plan", publishedId().toString());
         assertThat(again).hasStatus(409).bodyText().contains("Ines published this plan at 9:00 am");
     }
 
@@ -367,6 +362,6 @@ class PublishingTest {
     }
 
     private MvcTestResult page(String address) {
-        return mvc.get().uri(address).with(world.signedIn(branch.manager())).exchange();
+        return pages.get(branch.manager(), address);
     }
 }

@@ -2,7 +2,6 @@ package org.plumbrow.schedule.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.io.UnsupportedEncodingException;
 import java.time.Duration;
@@ -13,6 +12,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.Milestone;
@@ -21,7 +21,6 @@ import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 
 /** One crew and far too many farms: the search goes on for long, the page follows it, and a manager ends it. */
 @PlumbrowTest
@@ -33,6 +32,9 @@ class StopTheSearchTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
@@ -40,9 +42,6 @@ class StopTheSearchTest {
 
     @Autowired
     BackgroundRuns runs;
-
-    @Autowired
-    MockMvcTester mvc;
 
     @Test
     void thePageFollowsTheSearchAndStoppingKeepsTheBestPlanSoFar() {
@@ -57,11 +56,8 @@ class StopTheSearchTest {
         assertThat(going.select("[hx-trigger]").attr("hx-trigger")).isEqualTo("every 1s");
         assertThat(going.text()).contains("half-days late, weighted");
         assertThat(going.select("form[action$=/stop] button").text()).isEqualTo("Stop, this is good enough");
-        assertThat(mvc.post()
-                        .uri(going.select("form[action$=/stop]").attr("action"))
-                        .with(csrf())
-                        .with(world.signedIn(branch.manager()))
-                        .exchange())
+        assertThat(pages.post(
+                        branch.manager(), going.select("form[action$=/stop]").attr("action")))
                 .hasStatus3xxRedirection();
         await().atMost(Duration.ofSeconds(30))
                 .until(() -> page(branch, run).select("form[action$=/stop]").isEmpty());
@@ -70,12 +66,8 @@ class StopTheSearchTest {
 
     private Document page(TestBranch branch, UUID run) {
         try {
-            return Jsoup.parse(mvc.get()
-                    .uri("/runs/" + run)
-                    .with(world.signedIn(branch.manager()))
-                    .exchange()
-                    .getResponse()
-                    .getContentAsString());
+            return Jsoup.parse(
+                    pages.get(branch.manager(), "/runs/" + run).getResponse().getContentAsString());
         } catch (UnsupportedEncodingException never) {
             throw new IllegalStateException(never);
         }

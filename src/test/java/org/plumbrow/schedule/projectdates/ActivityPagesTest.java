@@ -1,7 +1,6 @@
 package org.plumbrow.schedule.projectdates;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.time.LocalDate;
 import java.util.UUID;
@@ -10,6 +9,7 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.project.ProjectFixture;
@@ -17,7 +17,6 @@ import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** The page of one activity: what cannot be is refused at its field, what somebody else was faster at is shown beside yours. */
@@ -28,13 +27,13 @@ class ActivityPagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
     ScheduleFixture schedule;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private TestBranch branch;
     private String page;
@@ -50,33 +49,27 @@ class ActivityPagesTest {
     }
 
     private String version() {
-        Document now = Jsoup.parse(
-                body(mvc.get().uri(page).with(world.signedIn(branch.manager())).exchange()));
+        Document now = Jsoup.parse(body(pages.get(branch.manager(), page)));
         return now.select("form[action$=/record] input[name=version]").attr("value");
     }
 
     private MvcTestResult record(Visitor who, String version, String started, String finished, String daysLeft) {
-        return mvc.post()
-                .uri(page + "/record")
-                .param("version", version)
-                .param("started", started)
-                .param("finished", finished)
-                .param("daysLeft", daysLeft)
-                .with(csrf())
-                .with(world.signedIn(who))
-                .exchange();
+        return pages.post(
+                who,
+                page + "/record",
+                "version",
+                version,
+                "started",
+                started,
+                "finished",
+                finished,
+                "daysLeft",
+                daysLeft);
     }
 
     private MvcTestResult settle(String version, String day, String reason) {
-        return mvc.post()
-                .uri(page + "/fix")
-                .param("version", version)
-                .param("day", day)
-                .param("reason", reason)
-                .param("lastMove", "0")
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        return pages.post(
+                branch.manager(), page + "/fix", "version", version, "day", day, "reason", reason, "lastMove", "0");
     }
 
     private static String body(MvcTestResult answer) {
@@ -124,10 +117,7 @@ class ActivityPagesTest {
                 .hasStatus(422)
                 .bodyText()
                 .contains("Choose a day, for example Mar 8, 2027.", "told the farm");
-        assertThat(mvc.get()
-                        .uri(page + "/effect?day=soon&version=" + version())
-                        .with(world.signedIn(branch.manager()))
-                        .exchange())
+        assertThat(pages.get(branch.manager(), page + "/effect?day=soon&version=" + version()))
                 .hasStatus(422)
                 .bodyText()
                 .contains("Choose a day, for example Mar 8, 2027.");

@@ -1,20 +1,18 @@
 package org.plumbrow.schedule.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
-import java.io.UnsupportedEncodingException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -24,7 +22,6 @@ import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 @PlumbrowTest
@@ -37,6 +34,9 @@ class ScenarioPagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
@@ -44,9 +44,6 @@ class ScenarioPagesTest {
 
     @Autowired
     Crews crews;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private TestBranch branch;
     private UUID crew;
@@ -235,24 +232,16 @@ class ScenarioPagesTest {
     }
 
     private MvcTestResult post(String address, String... fields) {
-        var request = mvc.post().uri(address).with(csrf()).with(world.signedIn(branch.manager()));
-        for (int at = 0; at < fields.length; at += 2) {
-            request = request.param(fields[at], fields[at + 1]);
-        }
-        return request.exchange();
+        return pages.post(branch.manager(), address, fields);
     }
 
     private MvcTestResult get(String address) {
-        return mvc.get().uri(address).with(world.signedIn(branch.manager())).exchange();
+        return pages.get(branch.manager(), address);
     }
 
     private static Document document(MvcTestResult answer) {
         assertThat(answer).hasStatusOk();
-        try {
-            return Jsoup.parse(answer.getResponse().getContentAsString());
-        } catch (UnsupportedEncodingException never) {
-            throw new IllegalStateException(never);
-        }
+        return TestPages.read(answer);
     }
 
     private void aProject(String name) {

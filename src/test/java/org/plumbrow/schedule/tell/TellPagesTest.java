@@ -3,15 +3,14 @@ package org.plumbrow.schedule.tell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
-import java.io.UnsupportedEncodingException;
 import java.time.LocalDate;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.calendar.Half;
@@ -34,6 +33,9 @@ class TellPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -76,19 +78,11 @@ class TellPagesTest {
         assertThat(post("plan", plan)).hasStatus3xxRedirection();
         assertThat(document(get()).select("main").text())
                 .contains("Crew 1: told", "Sedge Hollow Dairy: told", "with a notice in the outbox.");
-        String outbox = document(mvc.get()
-                        .uri("/outbox")
-                        .with(world.signedIn(branch.manager()))
-                        .exchange())
-                .text();
+        String outbox = document(pages.get(branch.manager(), "/outbox")).text();
         assertThat(outbox).contains("of your next two weeks changed", "Other days for the work on your solar system");
         assertThat(post("plan", plan)).hasStatus3xxRedirection();
         assertThat(outbox)
-                .isEqualTo(document(mvc.get()
-                                .uri("/outbox")
-                                .with(world.signedIn(branch.manager()))
-                                .exchange())
-                        .text());
+                .isEqualTo(document(pages.get(branch.manager(), "/outbox")).text());
     }
 
     @Test
@@ -150,10 +144,7 @@ class TellPagesTest {
     }
 
     private void publish() {
-        Document page = document(mvc.get()
-                .uri("/look-ahead/publish")
-                .with(world.signedIn(branch.manager()))
-                .exchange());
+        Document page = document(pages.get(branch.manager(), "/look-ahead/publish"));
         String plan = page.select("input[name=plan]").attr("value");
         assertThat(mvc.post()
                         .uri("/look-ahead/publish")
@@ -166,24 +157,16 @@ class TellPagesTest {
     }
 
     private MvcTestResult post(String... fields) {
-        var request = mvc.post().uri(PAGE).with(csrf()).with(world.signedIn(branch.manager()));
-        for (int at = 0; at < fields.length; at += 2) {
-            request = request.param(fields[at], fields[at + 1]);
-        }
-        return request.exchange();
+        return pages.post(branch.manager(), PAGE, fields);
     }
 
     private MvcTestResult get() {
-        return mvc.get().uri(PAGE).with(world.signedIn(branch.manager())).exchange();
+        return pages.get(branch.manager(), PAGE);
     }
 
     private static Document document(MvcTestResult answer) {
         assertThat(answer).hasStatusOk();
-        try {
-            return Jsoup.parse(answer.getResponse().getContentAsString());
-        } catch (UnsupportedEncodingException never) {
-            throw new IllegalStateException(never);
-        }
+        return TestPages.read(answer);
     }
 
     private UUID aProject(String name) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -22,7 +23,6 @@ import org.plumbrow.project.Stage;
 import org.plumbrow.schedule.ScheduleFixture;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 @PlumbrowTest
@@ -37,13 +37,13 @@ class WhichDatePagesTest {
     TestWorld world;
 
     @Autowired
+    TestPages pages;
+
+    @Autowired
     ProjectFixture projects;
 
     @Autowired
     ScheduleFixture schedule;
-
-    @Autowired
-    MockMvcTester mvc;
 
     @Autowired
     JdbcClient owner;
@@ -99,7 +99,7 @@ class WhichDatePagesTest {
     @Test
     void withoutACrewThatCanDoItThereIsNoDate() {
         TestBranch empty = world.branch();
-        assertThat(mvc.get().uri(ASKED).with(world.signedIn(empty.manager())).exchange())
+        assertThat(pages.get(empty.manager(), ASKED))
                 .hasStatusOk()
                 .bodyText()
                 .contains("No date: no crew of this branch can do some of this work");
@@ -154,6 +154,6 @@ class WhichDatePagesTest {
     }
 
     private MvcTestResult page(String address) {
-        return mvc.get().uri(address).with(world.signedIn(branch.manager())).exchange();
+        return pages.get(branch.manager(), address);
     }
 }

@@ -1,17 +1,15 @@
 package org.plumbrow.schedule.why;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
-import java.io.UnsupportedEncodingException;
 import java.time.LocalDate;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.calc.duration.EquipmentKind;
@@ -23,7 +21,6 @@ import org.plumbrow.schedule.plan.Plans;
 import org.plumbrow.schedule.plan.Publishing;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 /** Two dairies, one crew: the second waits for the first, and the page says so and what would change it. */
@@ -32,6 +29,9 @@ class WhyPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -44,9 +44,6 @@ class WhyPagesTest {
 
     @Autowired
     Publishing publishing;
-
-    @Autowired
-    MockMvcTester mvc;
 
     private TestBranch branch;
     private UUID second;
@@ -75,20 +72,17 @@ class WhyPagesTest {
     }
 
     private MvcTestResult page(UUID project, String key, Visitor who) {
-        return mvc.get()
-                .uri("/projects/" + project + "/schedule/" + key + "/why")
-                .with(world.signedIn(who))
-                .exchange();
+        return pages.get(who, "/projects/" + project + "/schedule/" + key + "/why");
     }
 
-    private Document read(UUID project, String key, Visitor who) throws UnsupportedEncodingException {
+    private Document read(UUID project, String key, Visitor who) {
         MvcTestResult answer = page(project, key, who);
         assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+        return TestPages.read(answer);
     }
 
     @Test
-    void theChainGoesFromTodayAcrossTheOtherJobToTheDate() throws Exception {
+    void theChainGoesFromTodayAcrossTheOtherJobToTheDate() {
         Document racking = read(second, "racking", branch.manager());
         assertThat(racking.selectFirst("h1").text()).startsWith("Why racking, Birch Farm, ends ");
         assertThat(racking.select(".chain li").size()).isGreaterThan(2);
@@ -98,7 +92,7 @@ class WhyPagesTest {
     }
 
     @Test
-    void aSecondCrewIsTriedAndItsGainIsOfTheWholePlan() throws Exception {
+    void aSecondCrewIsTriedAndItsGainIsOfTheWholePlan() {
         Document racking = read(second, "racking", branch.manager());
         assertThat(racking.select("section[aria-labelledby=moving] tbody").text())
                 .contains("A second crew like Crew 1")
@@ -106,14 +100,14 @@ class WhyPagesTest {
     }
 
     @Test
-    void aDesignerSeesWhyButNotWhatTheBranchCouldChange() throws Exception {
+    void aDesignerSeesWhyButNotWhatTheBranchCouldChange() {
         Document racking = read(second, "racking", branch.designer());
         assertThat(racking.select(".chain li")).isNotEmpty();
         assertThat(racking.select("section[aria-labelledby=moving]")).isEmpty();
     }
 
     @Test
-    void thePromiseThatAWorkDecidesSaysWhetherItCanBeKeptAndWhatIsProved() throws Exception {
+    void thePromiseThatAWorkDecidesSaysWhetherItCanBeKeptAndWhatIsProved() {
         String kept = promised(second);
         assertThat(kept)
                 .contains("System on, promised for Wed, Jun 30: kept, with ")
@@ -131,27 +125,30 @@ class WhyPagesTest {
                 .contains("Proved: with every crew and machine free for it alone");
     }
 
-    private String promised(UUID project) throws UnsupportedEncodingException {
+    private String promised(UUID project) {
         return read(project, "commissioning", branch.manager())
                 .select("section[aria-labelledby=promised]")
                 .text();
     }
 
     @Test
-    void whatCannotHoldTogetherIsNamed() throws Exception {
+    void whatCannotHoldTogetherIsNamed() {
         assertThat(read(second, "racking", branch.manager()).select("section[aria-labelledby=clash]"))
                 .isEmpty();
         LocalDate sunday = LocalDate.of(2027, 5, 2);
-        MvcTestResult settled = mvc.post()
-                .uri("/projects/" + second + "/schedule/racking/fix")
-                .param("version", version())
-                .param("lastMove", "0")
-                .param("day", sunday.toString())
-                .param("half", "MORNING")
-                .param("reason", "told the farmer")
-                .with(csrf())
-                .with(world.signedIn(branch.manager()))
-                .exchange();
+        MvcTestResult settled = pages.post(
+                branch.manager(),
+                "/projects/" + second + "/schedule/racking/fix",
+                "version",
+                version(),
+                "lastMove",
+                "0",
+                "day",
+                sunday.toString(),
+                "half",
+                "MORNING",
+                "reason",
+                "told the farmer");
         assertThat(settled).hasStatus3xxRedirection();
         assertThat(read(second, "racking", branch.manager())
                         .select("section[aria-labelledby=clash]")
@@ -161,18 +158,13 @@ class WhyPagesTest {
                 .contains("Changing any one of them is enough");
     }
 
-    private String version() throws UnsupportedEncodingException {
-        MvcTestResult page = mvc.get()
-                .uri("/projects/" + second + "/schedule/racking")
-                .with(world.signedIn(branch.manager()))
-                .exchange();
-        return Jsoup.parse(page.getResponse().getContentAsString())
-                .select("[name=version]")
-                .val();
+    private String version() {
+        MvcTestResult page = pages.get(branch.manager(), "/projects/" + second + "/schedule/racking");
+        return TestPages.read(page).select("[name=version]").val();
     }
 
     @Test
-    void whatIsDoneOrHasNoDateSaysSo() throws Exception {
+    void whatIsDoneOrHasNoDateSaysSo() {
         assertThat(read(second, "survey", branch.manager()).selectFirst("h1").text())
                 .isEqualTo("Site survey, Birch Farm: done, nothing moves it any more");
         assertThat(page(second, "no-such-work", branch.manager())).hasStatus(404);

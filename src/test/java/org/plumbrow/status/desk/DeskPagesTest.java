@@ -1,16 +1,15 @@
 package org.plumbrow.status.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import java.util.List;
 import java.util.UUID;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.evidence.Keeping;
@@ -40,6 +39,9 @@ class DeskPagesTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     ProjectFixture projects;
@@ -73,26 +75,16 @@ class DeskPagesTest {
     }
 
     private MvcTestResult get(String suffix) {
-        return mvc.get()
-                .uri("/projects/" + project + "/customer" + suffix)
-                .with(world.signedIn(pm))
-                .exchange();
+        return pages.get(pm, "/projects/" + project + "/customer" + suffix);
     }
 
     private MvcTestResult post(String suffix, String... fields) {
-        var request = mvc.post()
-                .uri("/projects/" + project + "/customer" + suffix)
-                .with(world.signedIn(pm))
-                .with(csrf());
-        for (int i = 0; i < fields.length; i += 2) {
-            request.param(fields[i], fields[i + 1]);
-        }
-        return request.exchange();
+        return pages.post(pm, "/projects/" + project + "/customer" + suffix, fields);
     }
 
-    private static Document page(MvcTestResult answer) throws Exception {
+    private static Document page(MvcTestResult answer) {
         assertThat(answer).hasStatusOk();
-        return Jsoup.parse(answer.getResponse().getContentAsString());
+        return TestPages.read(answer);
     }
 
     private JournalLine lastLine() {
@@ -106,7 +98,7 @@ class DeskPagesTest {
     }
 
     @Test
-    void theProjectLeadsToThePageAndThePageSaysWhatTheCustomerIsNotTold() throws Exception {
+    void theProjectLeadsToThePageAndThePageSaysWhatTheCustomerIsNotTold() {
         assertThat(mvc.get().uri("/projects/" + project).with(world.signedIn(pm)))
                 .bodyText()
                 .contains("/projects/" + project + "/customer");
@@ -119,7 +111,7 @@ class DeskPagesTest {
     }
 
     @Test
-    void aLinkIsMadeOpenedCountedAndEnded() throws Exception {
+    void aLinkIsMadeOpenedCountedAndEnded() {
         assertThat(post("/links/" + contact)).hasStatus(302);
         Document link = page(get("/links/" + contact));
         String path = link.select("a:has(code)").attr("href");
@@ -140,7 +132,7 @@ class DeskPagesTest {
     }
 
     @Test
-    void aPreviewIsNotCountedAndAnswersNothing() throws Exception {
+    void aPreviewIsNotCountedAndAnswersNothing() {
         post("/links/" + contact);
         Document preview = page(get("/preview"));
         assertThat(preview.select("h1").text()).isEqualTo("We are getting your project ready.");
@@ -168,7 +160,7 @@ class DeskPagesTest {
     }
 
     @Test
-    void whatIsWrittenStandsOnTheCustomersPageAndTheJournalQuotesNothing() throws Exception {
+    void whatIsWrittenStandsOnTheCustomersPageAndTheJournalQuotesNothing() {
         UUID photo = photo();
         assertThat(post(
                         "/words",
@@ -225,7 +217,7 @@ class DeskPagesTest {
     }
 
     @Test
-    void aNumberIsWrittenOnceAndStandsOnEveryPageOfThatPerson() throws Exception {
+    void aNumberIsWrittenOnceAndStandsOnEveryPageOfThatPerson() {
         UUID other = projects.aHomeRoof().in(branch).build();
         assertThat(post("/phone/project-manager", "phone", "call me", "version", "0"))
                 .hasStatus(422)
@@ -245,7 +237,7 @@ class DeskPagesTest {
     }
 
     @Test
-    void peopleWithOtherDutiesAreNotNamedToTheCustomer() throws Exception {
+    void peopleWithOtherDutiesAreNotNamedToTheCustomer() {
         UUID with = projects.aHomeRoof()
                 .in(branch)
                 .inCharge(Duty.DESIGNER, branch.designer().personId(), "Dovrefjell")
@@ -257,7 +249,7 @@ class DeskPagesTest {
     }
 
     @Test
-    void aPaperIsSharedUnderATitleOfItsOwnAndTakenBackAndUndone() throws Exception {
+    void aPaperIsSharedUnderATitleOfItsOwnAndTakenBackAndUndone() {
         UUID photo = photo();
         assertThat(page(get("/papers")).text()).contains("DSC_0042.jpg").contains("not shared");
         assertThat(post("/papers/" + photo, "title", " "))

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
+import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
@@ -42,6 +43,9 @@ class CustomerAnswerTest {
 
     @Autowired
     TestWorld world;
+
+    @Autowired
+    TestPages pages;
 
     @Autowired
     TestClock clock;
@@ -120,7 +124,7 @@ class CustomerAnswerTest {
     }
 
     @Test
-    void aNoNeedsAReasonAndEverythingTypedStays() throws Exception {
+    void aNoNeedsAReasonAndEverythingTypedStays() {
         MvcTestResult refused = answer("day", "2027-03-26", "answer", "not", "reason", " ", "name", "Marit Ash");
         assertThat(refused)
                 .hasStatus(422)
@@ -156,10 +160,7 @@ class CustomerAnswerTest {
                 .doesNotContain("vet")
                 .doesNotContain("Marit");
         assertThat(page().select("#answer").text()).contains("this day does not work. We will call you.");
-        MvcTestResult desk = mvc.get()
-                .uri("/projects/" + project + "/customer")
-                .with(world.signedIn(pm))
-                .exchange();
+        MvcTestResult desk = pages.get(pm, "/projects/" + project + "/customer");
         assertThat(desk)
                 .hasStatusOk()
                 .bodyText()
@@ -195,7 +196,7 @@ class CustomerAnswerTest {
     }
 
     @Test
-    void anAnswerToADayThatIsNoLongerTheDayDoesNotCountForTheNewOne() throws Exception {
+    void anAnswerToADayThatIsNoLongerTheDayDoesNotCountForTheNewOne() {
         OutageChoice later =
                 new OutageChoice(LocalDate.of(2027, 4, 1), CutoverFixture.NINE, 90, ground.crewId(), null, null);
         world.as(
