@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
 import org.plumbrow.account.BranchPeople;
 import org.plumbrow.database.ReadOnce;
 import org.plumbrow.web.Access;
+import org.plumbrow.web.NaturalOrder;
 import org.plumbrow.web.NotFound;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -67,7 +69,9 @@ public class Crews {
     private record CrewsSince(UUID branchId, LocalDate day) {}
 
     private List<CrewFacts> readCrews(UUID branchId, LocalDate since) {
-        List<Crew> rows = crews.findByBranchIdOrderByNameAscIdAsc(branchId);
+        List<Crew> rows = crews.findByBranchIdOrderByNameAscIdAsc(branchId).stream()
+                .sorted(Comparator.comparing(Crew::name, NaturalOrder.OF_NAMES))
+                .toList();
         Map<UUID, List<Away>> away = crewAbsences.since(branchId, since).stream()
                 .collect(groupingBy(CrewAbsence::crewId, mapping(CrewAbsence::away, toList())));
         Map<UUID, String> leads = people.names(
@@ -87,6 +91,7 @@ public class Crews {
         Map<UUID, List<Away>> away = machineAbsences.since(branchId, since).stream()
                 .collect(groupingBy(MachineAbsence::equipmentId, mapping(MachineAbsence::away, toList())));
         return machines.findByBranchIdOrderByNameAscIdAsc(branchId).stream()
+                .sorted(Comparator.comparing(Machine::name, NaturalOrder.OF_NAMES))
                 .map(machine -> machine.facts(away.getOrDefault(machine.id(), List.of())))
                 .toList();
     }

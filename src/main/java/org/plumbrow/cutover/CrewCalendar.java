@@ -19,6 +19,7 @@ import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
 import org.plumbrow.schedule.CrewBooking;
 import org.plumbrow.schedule.PublishedPlan;
+import org.plumbrow.web.NaturalOrder;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -45,7 +46,7 @@ class CrewCalendar {
         return crews.crews(branchId, from).stream()
                 .filter(crew -> crew.skills().contains(Skill.ELECTRICIAN))
                 .filter(crew -> crew.until().map(last -> !last.isBefore(from)).orElse(true))
-                .sorted(Comparator.comparing(CrewFacts::name))
+                .sorted(Comparator.comparing(CrewFacts::name, NaturalOrder.OF_NAMES))
                 .map(crew -> new CrewOffer(crew.id().toString(), crew.name(), busy(crew, to, elsewhere)))
                 .toList();
     }

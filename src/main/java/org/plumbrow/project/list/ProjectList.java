@@ -1,5 +1,6 @@
 package org.plumbrow.project.list;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -10,6 +11,7 @@ import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
 import org.plumbrow.web.May;
+import org.plumbrow.web.NaturalOrder;
 import org.plumbrow.web.Option;
 import org.plumbrow.web.Paging;
 import org.plumbrow.web.SecurityEvent;
@@ -96,11 +98,13 @@ class ProjectList {
 
     /** The crews that were ever booked on a project of the branch, by name. */
     List<Option> crews() {
-        return jdbc.sql(
-                        "select crew_id::text as value, name as words from project_crew_told where branch_id = ? order by name")
+        return jdbc
+                .sql("select crew_id::text as value, name as words from project_crew_told where branch_id = ?")
                 .param(access.branch().id())
                 .query(Option.class)
-                .list();
+                .stream()
+                .sorted(Comparator.comparing(Option::words, NaturalOrder.OF_NAMES))
+                .toList();
     }
 
     private ListQuery query(ListFilter filter, May act) {

@@ -67,7 +67,7 @@ class EffectReading {
                 changes.breaking().stream()
                         .map(promise -> broken(promise, facts))
                         .toList(),
-                names(changes.customersToTell(), facts),
+                names(changes.customersToTell(draft.head().first()), facts),
                 crewNames(branchId, changes, draft),
                 draft.findings().stream()
                         .filter(PlanFinding::stopsPublishing)

@@ -13,6 +13,7 @@ import org.plumbrow.calc.duration.DurationTables;
 import org.plumbrow.calc.duration.PaceLearning;
 import org.plumbrow.schedule.activity.FinishedWork;
 import org.plumbrow.schedule.activity.LearnedRates;
+import org.plumbrow.web.NaturalOrder;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -65,7 +66,7 @@ class PaceReading {
                 row.all(),
                 row.byCrew().entrySet().stream()
                         .map(entry -> new PaceView.OfCrew(names.get(entry.getKey()), entry.getValue()))
-                        .sorted(Comparator.comparing(PaceView.OfCrew::name))
+                        .sorted(Comparator.comparing(PaceView.OfCrew::name, NaturalOrder.OF_NAMES))
                         .toList(),
                 works.stream().map(Known::work).toList());
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.plumbrow.calc.planning.Published;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.JobActivities;
 import org.springframework.stereotype.Service;
@@ -18,10 +18,12 @@ public class BranchVariants {
 
     private final PlanInputs inputs;
     private final PlanForecasting forecasting;
+    private final PlansAtOnce plans;
 
-    BranchVariants(PlanInputs inputs, PlanForecasting forecasting) {
+    BranchVariants(PlanInputs inputs, PlanForecasting forecasting, PlansAtOnce plans) {
         this.inputs = inputs;
         this.forecasting = forecasting;
+        this.plans = plans;
     }
 
     /** @param halfDaysLate of all promises, weighted @param changes against the branch as it stands; none for that one */
@@ -52,16 +54,18 @@ public class BranchVariants {
 
     /** @return as it stands first, then each change in turn */
     public List<Outcome> outcomes(BranchProblem now, List<UnaryOperator<BranchProblem>> changes) {
-        Optional<Published> published = forecasting
-                .published(now.settings().branch().id())
-                .map(plan -> KnownPlan.published(plan.rows(), now.today()));
-        ComputedPlan asItStands = ComputedPlan.atOnce(now, published);
-        PlanChanges.Snapshot before = asItStands.snapshot(now);
-        return Stream.concat(
-                        Stream.of(outcome(now, before, now, asItStands)),
-                        changes.stream()
-                                .map(change -> change.apply(now))
-                                .map(then -> outcome(now, before, then, ComputedPlan.atOnce(then, published))))
+        Optional<PlanForecasting.Known> published =
+                forecasting.published(now.settings().branch().id());
+        List<BranchProblem> branches = Stream.concat(
+                        Stream.of(now), changes.stream().map(change -> change.apply(now)))
+                .toList();
+        // A plan needs nothing but its branch, so all are made side by side; what asks the database has asked.
+        List<ComputedPlan> made = branches.parallelStream()
+                .map(branch -> plans.of(branch, published))
+                .toList();
+        PlanChanges.Snapshot before = made.get(0).snapshot(now);
+        return IntStream.range(0, made.size())
+                .mapToObj(at -> outcome(now, before, branches.get(at), made.get(at)))
                 .toList();
     }
 

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.planning.Breach;
 import org.plumbrow.calc.planning.Finding;
 import org.plumbrow.calc.planning.Placement;
@@ -66,15 +68,15 @@ public record ComputedPlan(
         return held(branch, problem, plan, Optional.of(ProvedBound.of(planned)));
     }
 
-    /** As {@link #of}, with what people know kept as far as it can be: at once, without a search. */
-    static ComputedPlan keeping(BranchProblem branch, Published published) {
+    /** As {@link #of}, with what people know kept as far as it can be. @param planner {@link #leastChange}, or what it gave before */
+    static ComputedPlan keeping(BranchProblem branch, Function<PlanningProblem, Plan> planner) {
         PlanningProblem problem = branch.toCore();
-        return held(branch, problem, LeastChange.plan(problem, published), Optional.empty());
+        return held(branch, problem, planner.apply(problem), Optional.empty());
     }
 
-    /** What a page computes: {@link #keeping} what is published, or {@link #of} before the first plan. */
-    static ComputedPlan atOnce(BranchProblem branch, Optional<Published> published) {
-        return published.map(plan -> keeping(branch, plan)).orElseGet(() -> of(branch));
+    /** At once, without a search. */
+    static Plan leastChange(PlanningProblem problem, List<PlannedRow> published, HalfDay today) {
+        return LeastChange.plan(problem, KnownPlan.published(published, today));
     }
 
     private static ComputedPlan held(

@@ -13,5 +13,8 @@ final class CustomerDatesTable {
             ActivityCode.COMMISSIONING,
             ActivityCode.HAND_OVER);
 
+    /** A customer is told of any day within so many weeks; of a later one only when it was settled with them or a promise breaks. */
+    static final int WEEKS_TOLD = 4;
+
     private CustomerDatesTable() {}
 }

@@ -34,6 +34,17 @@ public record PlanChanges(
             return was.isEmpty();
         }
 
+        /** Whether it was to begin or is to begin by then. */
+        boolean isWithin(HalfDay until) {
+            return !now.start().isAfter(until)
+                    || was.filter(before -> !before.start().isAfter(until)).isPresent();
+        }
+
+        /** Whether its day was one that people had agreed on. */
+        boolean wasSettled() {
+            return now.isPinned() || was.filter(PlannedRow::isPinned).isPresent();
+        }
+
         /** Whether other days, not only another crew. */
         public boolean isOtherDays() {
             return was.map(before -> !before.start().equals(now.start())
@@ -126,12 +137,23 @@ public record PlanChanges(
                 .collect(Collectors.toSet());
     }
 
-    /** Projects where the power goes off on another day, or for the first time on a named one: the customer has to be told. */
-    public Set<UUID> customersToTell() {
+    /** Projects whose customer has to be told of a day that they live by. @param today of the later plan */
+    public Set<UUID> customersToTell(HalfDay today) {
+        return customerMoves(today).stream().map(Move::projectId).collect(Collectors.toSet());
+    }
+
+    /**
+     * What customers have to be told of: other days for what they live by, within the next weeks, or at any distance where
+     * the day was settled with them or their promise breaks (or breaks by more). What else lies far ahead moves again
+     * before it matters to anybody.
+     */
+    List<Move> customerMoves(HalfDay today) {
+        HalfDay until = HalfDay.afternoon(today.date().plusWeeks(CustomerDatesTable.WEEKS_TOLD));
+        Set<UUID> broken = breaking.stream().map(PlannedPromise::projectId).collect(Collectors.toSet());
         return moves.stream()
                 .filter(Move::isOtherDays)
                 .filter(move -> CustomerDatesTable.CODES.contains(move.now().code()))
-                .map(Move::projectId)
-                .collect(Collectors.toSet());
+                .filter(move -> broken.contains(move.projectId()) || move.isWithin(until) || move.wasSettled())
+                .toList();
     }
 }

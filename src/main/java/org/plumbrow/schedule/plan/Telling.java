@@ -16,38 +16,48 @@ import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.plan.ToTell.Whom;
+import org.plumbrow.web.NaturalOrder;
 
 /**
  * Says who must be told of what changes between two plans: crews of their next weeks, customers of the days they live by,
  * utilities of the day on which they switch off. Pure.
  *
+ * @param today of the later plan: customers are told of what is near
  * @param until crews are told of nothing that begins later
  * @param projects by id; what is of no known project is left out
  * @param crews names by id
  * @param utilities names by id
  */
 public record Telling(
-        HalfDay until, Map<UUID, ProjectFacts> projects, Map<UUID, String> crews, Map<UUID, String> utilities) {
+        HalfDay today,
+        HalfDay until,
+        Map<UUID, ProjectFacts> projects,
+        Map<UUID, String> crews,
+        Map<UUID, String> utilities) {
 
     public List<ToTell> of(PlanChanges changes) {
-        List<PlanChanges.Move> moves = changes.moves().stream()
+        List<PlanChanges.Move> moves = inTime(changes.moves());
+        List<ToTell> all = new ArrayList<>();
+        all.addAll(told(Whom.CREW, crews, byCrew(moves, changes.gone())));
+        all.addAll(customers(changes));
+        all.addAll(told(Whom.UTILITY, utilities, byUtility(moves)));
+        return all;
+    }
+
+    private List<PlanChanges.Move> inTime(List<PlanChanges.Move> moves) {
+        return moves.stream()
                 .filter(move -> projects.containsKey(move.projectId()))
                 .sorted(Comparator.comparing(
                                 (PlanChanges.Move move) -> move.now().start())
                         .thenComparing(move -> move.now().activityId()))
                 .toList();
-        List<ToTell> all = new ArrayList<>();
-        all.addAll(told(Whom.CREW, crews, byCrew(moves, changes.gone())));
-        all.addAll(customers(moves));
-        all.addAll(told(Whom.UTILITY, utilities, byUtility(moves)));
-        return all;
     }
 
     private static List<ToTell> told(Whom whom, Map<UUID, String> names, Map<UUID, List<String>> lines) {
         return lines.entrySet().stream()
                 .filter(one -> names.containsKey(one.getKey()))
                 .map(one -> new ToTell(whom, one.getKey(), names.get(one.getKey()), one.getValue()))
-                .sorted(Comparator.comparing(ToTell::name))
+                .sorted(Comparator.comparing(ToTell::name, NaturalOrder.OF_NAMES))
                 .toList();
     }
 
@@ -86,16 +96,14 @@ public record Telling(
                         .orElse("");
     }
 
-    private List<ToTell> customers(List<PlanChanges.Move> moves) {
+    private List<ToTell> customers(PlanChanges changes) {
         Map<UUID, List<String>> lines = new LinkedHashMap<>();
-        moves.stream()
-                .filter(move -> CustomerDatesTable.CODES.contains(move.now().code()) && move.isOtherDays())
-                .filter(move -> !fromTo(move).isEmpty())
+        inTime(changes.customerMoves(today))
                 .forEach(move -> add(lines, move.projectId(), move.now().title() + ": " + fromTo(move)));
         return lines.entrySet().stream()
                 .map(one -> new ToTell(
                         Whom.CUSTOMER, one.getKey(), projects.get(one.getKey()).name(), one.getValue()))
-                .sorted(Comparator.comparing(ToTell::name))
+                .sorted(Comparator.comparing(ToTell::name, NaturalOrder.OF_NAMES))
                 .toList();
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.plumbrow.calc.planning.Published;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.activity.Pin;
 import org.plumbrow.schedule.forecast.MilestoneForecast;
@@ -19,10 +18,12 @@ public class WhatIf {
 
     private final PlanInputs inputs;
     private final PlanForecasting forecasting;
+    private final PlansAtOnce plans;
 
-    WhatIf(PlanInputs inputs, PlanForecasting forecasting) {
+    WhatIf(PlanInputs inputs, PlanForecasting forecasting, PlansAtOnce plans) {
         this.inputs = inputs;
         this.forecasting = forecasting;
+        this.plans = plans;
     }
 
     /**
@@ -46,10 +47,9 @@ public class WhatIf {
     public Outcome fixing(UUID branchId, UUID activityId, Pin pin) {
         BranchProblem now = inputs.stored(branchId);
         BranchProblem then = now.fixing(activityId, pin);
-        Optional<Published> published =
-                forecasting.published(branchId).map(plan -> KnownPlan.published(plan.rows(), now.today()));
-        ComputedPlan without = ComputedPlan.atOnce(now, published);
-        ComputedPlan with = ComputedPlan.atOnce(then, published);
+        Optional<PlanForecasting.Known> published = forecasting.published(branchId);
+        ComputedPlan without = plans.of(now, published);
+        ComputedPlan with = plans.of(then, published);
         PlanChanges.Snapshot before = without.snapshot(now);
         PlanChanges.Snapshot after = with.snapshot(then);
         Set<String> known = new HashSet<>();
@@ -82,15 +82,12 @@ public class WhatIf {
     public Added adding(ProjectFacts thought) {
         BranchProblem with = inputs.with(thought);
         BranchProblem without = with.without(thought.id());
-        Optional<Published> published =
-                forecasting.published(thought.branchId()).map(plan -> KnownPlan.published(plan.rows(), with.today()));
-        ComputedPlan plan = ComputedPlan.atOnce(with, published);
+        Optional<PlanForecasting.Known> published = forecasting.published(thought.branchId());
+        ComputedPlan plan = plans.of(with, published);
         PlanChanges.Snapshot after = plan.snapshot(with);
         return new Added(
                 PlanChanges.between(
-                        ComputedPlan.atOnce(without, published).snapshot(without),
-                        after.without(thought.id()),
-                        with.today()),
+                        plans.of(without, published).snapshot(without), after.without(thought.id()), with.today()),
                 after.rows().stream()
                         .filter(row -> row.projectId().equals(thought.id()))
                         .toList(),

@@ -102,6 +102,7 @@ class Scenarios {
 
     private static Telling telling(BranchProblem now, ScenarioChoices choices) {
         return new Telling(
+                now.today(),
                 HalfDay.afternoon(now.today().date().plusWeeks(WEEKS)),
                 now.jobs().stream()
                         .map(JobActivities::project)

@@ -66,6 +66,7 @@ class TellReading {
 
     private List<ToTell> whom(UUID branchId, PlanHead plan, PlanChanges changes) {
         return new Telling(
+                        plan.first(),
                         HalfDay.afternoon(plan.first().date().plusWeeks(WEEKS_TOLD)),
                         projects.factsUnchecked(changes.projects()).stream()
                                 .collect(Collectors.toMap(ProjectFacts::id, project -> project)),
