@@ -11,6 +11,7 @@ import org.plumbrow.calc.calendar.WorkingCalendar;
  * A branch with its days, hours, yard and travel.
  *
  * @param calendar working weekdays without the federal holidays (where the branch keeps them) and its own closed days
+ * @param workDays the same with the days off that crews work; offices and utilities do not count those
  * @param federalHolidays whether the branch keeps them
  * @param closedDays the branch's own, in time
  * @param yard where crews start, if the branch has said so
@@ -25,6 +26,7 @@ public record BranchFacts(
         boolean federalHolidays,
         List<OwnClosedDay> closedDays,
         WorkingCalendar calendar,
+        WorkingCalendar workDays,
         Optional<Yard> yard,
         Travel travel,
         long version,

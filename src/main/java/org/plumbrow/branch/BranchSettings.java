@@ -33,7 +33,8 @@ public class BranchSettings {
             select b.id, b.code, b.name, b.zone, b.version, s.version as calendar_version,
                    s.working_weekdays, s.federal_holidays, s.morning_start, s.morning_end, s.afternoon_start,
                    s.afternoon_end, s.yard_address, s.yard_latitude_deg, s.yard_longitude_deg, s.travel_speed_mph,
-                   s.travel_road_factor
+                   s.travel_road_factor,
+                   array(select w.day from worked_day w where w.branch_id = b.id) as worked_days
               from branch b join branch_setting s on s.branch_id = b.id
              where b.id = :branch
             """;

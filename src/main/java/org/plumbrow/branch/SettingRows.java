@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,7 @@ final class SettingRows {
     static BranchFacts branch(ResultSet row, List<OwnClosedDay> closed, Years years) throws SQLException {
         Weekdays weekdays = Weekdays.of(row.getString("working_weekdays"));
         boolean federal = row.getBoolean("federal_holidays");
+        WorkingCalendar calendar = calendar(weekdays, federal, closed, years);
         return new BranchFacts(
                 row.getObject("id", UUID.class),
                 row.getString("code"),
@@ -64,11 +66,17 @@ final class SettingRows {
                 weekdays,
                 federal,
                 closed,
-                calendar(weekdays, federal, closed, years),
+                calendar,
+                calendar.workedAlsoOn(worked(row)),
                 yard(row),
                 new Travel(row.getDouble("travel_speed_mph"), row.getDouble("travel_road_factor")),
                 row.getLong("version"),
                 row.getLong("calendar_version"));
+    }
+
+    private static List<LocalDate> worked(ResultSet row) throws SQLException {
+        java.sql.Date[] days = (java.sql.Date[]) row.getArray("worked_days").getArray();
+        return Arrays.stream(days).map(java.sql.Date::toLocalDate).toList();
     }
 
     private static Optional<BranchFacts.Yard> yard(ResultSet row) throws SQLException {

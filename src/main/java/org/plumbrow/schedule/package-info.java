@@ -17,6 +17,7 @@
             "notice",
             "account",
             "branch",
+            "branch :: days",
             "evidence",
             "project",
             "project :: gate",

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -16,8 +17,10 @@ import java.util.TreeMap;
  *
  * @param workingWeekdays at least one
  * @param closedDays holidays and other days off, with their reason
+ * @param alsoWorked dates of other weekdays that are worked; one that is closed stays closed
  */
-public record WorkingCalendar(Set<DayOfWeek> workingWeekdays, Map<LocalDate, String> closedDays) {
+public record WorkingCalendar(
+        Set<DayOfWeek> workingWeekdays, Map<LocalDate, String> closedDays, Set<LocalDate> alsoWorked) {
 
     /** Every day of the year counts: for waits given in calendar days. */
     public static final WorkingCalendar EVERY_DAY = new WorkingCalendar(EnumSet.allOf(DayOfWeek.class), Map.of());
@@ -32,6 +35,11 @@ public record WorkingCalendar(Set<DayOfWeek> workingWeekdays, Map<LocalDate, Str
         }
         workingWeekdays = Set.copyOf(workingWeekdays);
         closedDays = Map.copyOf(closedDays);
+        alsoWorked = Set.copyOf(alsoWorked);
+    }
+
+    public WorkingCalendar(Set<DayOfWeek> workingWeekdays, Map<LocalDate, String> closedDays) {
+        this(workingWeekdays, closedDays, Set.of());
     }
 
     public static WorkingCalendar of(Set<DayOfWeek> workingWeekdays, Collection<ClosedDay> closed) {
@@ -41,11 +49,18 @@ public record WorkingCalendar(Set<DayOfWeek> workingWeekdays, Map<LocalDate, Str
     public WorkingCalendar closedAlsoOn(Collection<ClosedDay> more) {
         Map<LocalDate, String> all = new TreeMap<>(closedDays);
         more.forEach(day -> all.put(day.date(), day.reason()));
-        return new WorkingCalendar(workingWeekdays, all);
+        return new WorkingCalendar(workingWeekdays, all, alsoWorked);
+    }
+
+    public WorkingCalendar workedAlsoOn(Collection<LocalDate> more) {
+        Set<LocalDate> all = new HashSet<>(alsoWorked);
+        all.addAll(more);
+        return new WorkingCalendar(workingWeekdays, closedDays, all);
     }
 
     public boolean isWorking(LocalDate date) {
-        return workingWeekdays.contains(date.getDayOfWeek()) && !closedDays.containsKey(date);
+        return (workingWeekdays.contains(date.getDayOfWeek()) || alsoWorked.contains(date))
+                && !closedDays.containsKey(date);
     }
 
     /** Why nobody works on that date: the holiday's name or the weekday; empty on a working day. */

@@ -39,7 +39,7 @@ record NewForm(
         @Nullable String promisedOn,
         @Nullable String manager) {
 
-    static NewForm blank(String managerId) {
+    static NewForm blank(String managerId, String kwDc, String mounting) {
         return new NewForm(
                 "",
                 "",
@@ -55,9 +55,9 @@ record NewForm(
                 "",
                 "",
                 "",
+                kwDc,
                 "",
-                "",
-                List.of(ContractForm.ArrayForm.BLANK),
+                List.of(new ContractForm.ArrayForm(mounting, "", "", "", "")),
                 "",
                 "",
                 "",

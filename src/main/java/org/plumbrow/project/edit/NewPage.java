@@ -22,6 +22,7 @@ import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** A contract came in: the project begins. */
@@ -40,10 +41,14 @@ class NewPage {
         this.access = access;
     }
 
+    /** @param kwDc of a job that was only thought of so far, as text for the field */
     @GetMapping("/projects/new")
-    String show(Model model) {
+    String show(
+            @RequestParam(name = "kwDc", defaultValue = "") String kwDc,
+            @RequestParam(name = "mounting", defaultValue = "") String mounting,
+            Model model) {
         BranchCard branch = access.require(May.EDIT_PROJECT);
-        model.addAttribute("form", NewForm.blank(access.visitor().personId().toString()));
+        model.addAttribute("form", NewForm.blank(access.visitor().personId().toString(), kwDc, mounting));
         choices(branch.id(), model);
         return "project/new";
     }

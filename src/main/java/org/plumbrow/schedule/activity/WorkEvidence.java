@@ -78,7 +78,7 @@ class WorkEvidence {
     private static Took byDates(Recorded recorded, ProjectActivity derived, BranchFacts branch, CrewFacts crew) {
         HalfDay first = recorded.started().orElseThrow();
         HalfDay last = recorded.finished().orElseThrow();
-        double days = branch.calendar().workingDaysIn(first.date(), last.date());
+        double days = branch.workDays().workingDaysIn(first.date(), last.date());
         days -= first.half() == Half.AFTERNOON ? 0.5 : 0;
         days -= last.half() == Half.MORNING ? 0.5 : 0;
         double planned = derived.daysFor(crew.size()).typical();

@@ -88,7 +88,9 @@ class CrewWeek {
         List<Day> days = new ArrayList<>();
         for (LocalDate date = monday; date.isBefore(monday.plusDays(7)); date = date.plusDays(1)) {
             List<Visit> visits = visits(date, work, around);
-            if (branch.workingWeekdays().holds(date.getDayOfWeek()) || !visits.isEmpty()) {
+            if (branch.workingWeekdays().holds(date.getDayOfWeek())
+                    || branch.workDays().isWorking(date)
+                    || !visits.isEmpty()) {
                 days.add(new Day(date, date.equals(today), visits, off(date, branch, crew)));
             }
         }
@@ -163,7 +165,7 @@ class CrewWeek {
     }
 
     private static Optional<String> off(LocalDate date, BranchFacts branch, CrewFacts crew) {
-        return branch.calendar().whyClosed(date).or(() -> crew.awayOn(date).map(away -> "Away: " + away.words()));
+        return branch.workDays().whyClosed(date).or(() -> crew.awayOn(date).map(away -> "Away: " + away.words()));
     }
 
     private static List<String> places(List<Day> days) {

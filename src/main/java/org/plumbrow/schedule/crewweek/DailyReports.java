@@ -101,7 +101,7 @@ public class DailyReports {
             throw new NotFound();
         }
         ProjectFacts project = projects.factsUnchecked(projectId);
-        LocalDate until = with.branch().calendar().onOrAfter(day.plusDays(1));
+        LocalDate until = with.branch().workDays().onOrAfter(day.plusDays(1));
         Optional<Written> written = rows.find(of(crew, project, day));
         List<EvidenceFacts> photos =
                 written.map(known -> evidence.of(rows.photos(known.id()))).orElse(List.of());

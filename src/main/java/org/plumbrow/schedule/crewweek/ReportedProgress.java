@@ -86,7 +86,7 @@ class ReportedProgress {
                 .typical();
         BranchFacts branch = settings.facts(sheet.crew().branchId());
         LocalDate today = LocalDate.ofInstant(clock.instant(), branch.zone());
-        boolean countsToday = today.equals(sheet.day()) && branch.calendar().isWorking(today);
+        boolean countsToday = today.equals(sheet.day()) && branch.workDays().isWorking(today);
         return Optional.of(Math.min(MOST_LEFT, Spread.halfDays((1 - done) * days) + (countsToday ? 2 : 0)));
     }
 }

@@ -31,7 +31,7 @@ record WorkDay(CrewBooking booking, LocalDate date, Half from, Half to, int ordi
                 Half from =
                         date.equals(booking.first().date()) ? booking.first().half() : Half.MORNING;
                 Half to = date.equals(last) ? booking.last().half() : Half.AFTERNOON;
-                boolean works = branch.calendar().isWorking(date) && !isAway(crew, date, from, to);
+                boolean works = branch.workDays().isWorking(date) && !isAway(crew, date, from, to);
                 if (works) {
                     int ordinal = ordinals.merge(booking.activityId(), 1, Integer::sum) - 1;
                     days.add(new WorkDay(booking, date, from, to, ordinal));

@@ -4,8 +4,10 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.plumbrow.branch.BranchFacts;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.calendar.Half;
@@ -53,11 +55,16 @@ record DayColumns(List<Day> days, LocalDate today, Span span) {
 
     static DayColumns from(LocalDate anyDay, BranchFacts branch, LocalDate today, Span span) {
         LocalDate monday = monday(anyDay);
-        WorkingCalendar calendar = branch.calendar();
+        WorkingCalendar calendar = branch.workDays();
+        LocalDate end = monday.plusWeeks(span.weeks);
+        Set<DayOfWeek> weekdays = EnumSet.copyOf(branch.workingWeekdays().days());
+        calendar.alsoWorked().stream()
+                .filter(day -> !day.isBefore(monday) && day.isBefore(end))
+                .forEach(day -> weekdays.add(day.getDayOfWeek()));
         List<Day> days = new ArrayList<>();
         LocalDate week = LocalDate.MIN;
-        for (LocalDate date = monday; date.isBefore(monday.plusWeeks(span.weeks)); date = date.plusDays(1)) {
-            if (branch.workingWeekdays().holds(date.getDayOfWeek())) {
+        for (LocalDate date = monday; date.isBefore(end); date = date.plusDays(1)) {
+            if (weekdays.contains(date.getDayOfWeek())) {
                 LocalDate itsMonday = monday(date);
                 days.add(new Day(date, calendar.whyClosed(date), !itsMonday.equals(week), date.equals(today)));
                 week = itsMonday;

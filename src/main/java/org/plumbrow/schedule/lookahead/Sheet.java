@@ -46,7 +46,7 @@ record Sheet(
     /** The core's own look at idle times and double bookings, from the plan's first day on. */
     private LookAhead lookAhead(LocalDate first, LocalDate last) {
         PlanningProblem crewsOnly = new PlanningProblem(
-                branch.calendar(),
+                branch.workDays(),
                 HalfDay.morning(first),
                 last.plusDays(1),
                 List.of(),

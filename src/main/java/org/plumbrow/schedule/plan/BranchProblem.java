@@ -72,7 +72,7 @@ public record BranchProblem(
             List<JobActivities> jobs,
             List<PlanCrew> crews,
             List<PlanEquipment> equipment) {
-        this(settings, today, jobs, crews, equipment, settings.branch().calendar());
+        this(settings, today, jobs, crews, equipment, settings.branch().workDays());
     }
 
     /** The half-day that goes on at that moment, or the next one: after work it is tomorrow's morning. */
@@ -281,7 +281,8 @@ public record BranchProblem(
         int from =
                 row.recorded().halfDaysLeft().orElse(Spread.halfDays(row.days().typical()));
         LocalDate since = said.orElse(start.date());
-        int worked = 2 * calendar().workingDaysIn(since, today.date().minusDays(1));
+        int worked = 2
+                * settings.branch().workDays().workingDaysIn(since, today.date().minusDays(1));
         return Math.max(1, from - worked);
     }
 

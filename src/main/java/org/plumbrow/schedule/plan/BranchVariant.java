@@ -2,15 +2,11 @@ package org.plumbrow.schedule.plan;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.Period;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.UUID;
-import org.plumbrow.calc.calendar.ClosedDay;
+import java.util.stream.Stream;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.calendar.WorkingCalendar;
 import org.plumbrow.calc.planning.Absence;
@@ -18,9 +14,6 @@ import org.plumbrow.schedule.activity.JobActivities;
 
 /** A branch with one thing otherwise; several are made one after another. Pure. */
 public final class BranchVariant {
-
-    /** Behind the last day that a plan looks at. */
-    private static final int SATURDAYS_CLOSED_FOR_YEARS = 6;
 
     private final BranchProblem branch;
 
@@ -30,7 +23,7 @@ public final class BranchVariant {
 
     /** The last of so many of the branch's working days, the first one counted if it is one. */
     public static LocalDate lastOf(BranchProblem branch, LocalDate first, int workingDays) {
-        return branch.settings().branch().calendar().after(first.minusDays(1), workingDays);
+        return branch.settings().branch().workDays().after(first.minusDays(1), workingDays);
     }
 
     public BranchProblem crewAway(UUID crewId, LocalDate first, int workingDays) {
@@ -87,35 +80,24 @@ public final class BranchVariant {
 
     /** Crews work on so many Saturdays, the first on or after that day; a holiday stays one and is not counted. */
     public BranchProblem onSaturdays(LocalDate from, int saturdays) {
-        WorkingCalendar days = branch.workDays();
-        if (days.workingWeekdays().contains(DayOfWeek.SATURDAY)) {
-            return branch;
-        }
-        LocalDate day = from.with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY));
-        Set<LocalDate> worked = new HashSet<>();
-        for (; worked.size() < saturdays; day = day.plusWeeks(1)) {
-            if (!days.closedDays().containsKey(day)) {
-                worked.add(day);
-            }
-        }
-        Set<DayOfWeek> weekdays = EnumSet.copyOf(days.workingWeekdays());
-        weekdays.add(DayOfWeek.SATURDAY);
-        LocalDate last = branch.today().date().plusYears(SATURDAYS_CLOSED_FOR_YEARS);
-        List<ClosedDay> closed = branch.today()
-                .date()
-                .with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY))
-                .datesUntil(last, Period.ofWeeks(1))
-                .filter(saturday ->
-                        !worked.contains(saturday) && !days.closedDays().containsKey(saturday))
-                .map(saturday -> new ClosedDay(saturday, "Saturday"))
-                .toList();
         return new BranchProblem(
                 branch.settings(),
                 branch.today(),
                 branch.jobs(),
                 branch.crews(),
                 branch.equipment(),
-                new WorkingCalendar(weekdays, days.closedDays()).closedAlsoOn(closed));
+                branch.workDays().workedAlsoOn(saturdays(branch, from, saturdays)));
+    }
+
+    /** So many Saturdays, holidays left out; none where the branch works on Saturdays anyway. */
+    public static List<LocalDate> saturdays(BranchProblem branch, LocalDate from, int many) {
+        WorkingCalendar days = branch.settings().branch().calendar();
+        return days.workingWeekdays().contains(DayOfWeek.SATURDAY)
+                ? List.of()
+                : Stream.iterate(from.with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY)), day -> day.plusWeeks(1))
+                        .filter(day -> !days.closedDays().containsKey(day))
+                        .limit(many)
+                        .toList();
     }
 
     public BranchProblem withJob(JobActivities job) {

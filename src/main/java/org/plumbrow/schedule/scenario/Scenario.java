@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.plumbrow.branch.Written;
+import org.springframework.web.util.UriComponentsBuilder;
 
 /**
  * A named copy of the plan.
@@ -13,26 +14,41 @@ import org.plumbrow.branch.Written;
 record Scenario(UUID id, UUID branchId, long version, String name, List<Change> changes, String madeBy) {
 
     /** One thing that is otherwise. */
-    record Change(UUID id, ScenarioTerms terms) {}
+    record Change(UUID id, ScenarioTerms terms) {
+
+        boolean isJob() {
+            return terms.kind() == ScenarioKind.NEW_JOB;
+        }
+
+        /** Where a project is opened with what is known of this job. */
+        public String asProject() {
+            return UriComponentsBuilder.fromPath("/projects/new")
+                    .queryParam("kwDc", terms.kwDc() == null ? "" : terms.kwDc().toPlainString())
+                    .queryParam(
+                            "mounting",
+                            terms.mounting() == null ? "" : terms.mounting().name())
+                    .build()
+                    .toString();
+        }
+    }
 
     List<Written> written() {
         return List.of(Written.of("Name", "name", name));
     }
 
-    /** Why it cannot be accepted as a whole; empty when all of it can be recorded. */
+    /** Why nothing of it can be accepted; empty when something can be recorded. */
     Optional<String> notToAccept() {
         if (changes.isEmpty()) {
             return Optional.of("Nothing is otherwise in it yet. Add what is, then look again.");
         }
-        return changes.stream()
-                .map(change -> switch (change.terms().kind()) {
-                    case NEW_JOB ->
-                        "A job comes into the plan when its project passes the gate to signed. Take it out here to accept the rest.";
-                    case SATURDAYS ->
-                        "Saturdays are agreed with the crews and set as working days of the branch. Take them out here to accept the rest.";
-                    default -> "";
-                })
-                .filter(why -> !why.isEmpty())
-                .findFirst();
+        return changes.stream().allMatch(Change::isJob)
+                ? Optional.of(
+                        "A job is not accepted here: it comes into the plan when its project is opened and signed.")
+                : Optional.empty();
+    }
+
+    /** What becomes a project first. */
+    public List<Change> jobs() {
+        return changes.stream().filter(Change::isJob).toList();
     }
 }

@@ -97,7 +97,7 @@ class ScenarioEditing {
         }
     }
 
-    /** All of it or nothing. @return what is wrong with it; empty when it is recorded, and the scenario gone */
+    /** All of it but jobs, or nothing. @return what is wrong with it; empty when it is recorded, and gone from the scenario */
     Optional<Refusal> accept(UUID id, long version) {
         Scenario scenario = of(id);
         EditedMeanwhile.check(version, scenario.version());
@@ -105,9 +105,21 @@ class ScenarioEditing {
         if (wrong.isPresent()) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
         } else {
-            throwAway(id, version);
+            done(scenario);
         }
         return wrong;
+    }
+
+    /** What is recorded leaves the table; a job stays until it is a project. */
+    private void done(Scenario scenario) {
+        if (scenario.jobs().isEmpty()) {
+            throwAway(scenario.id(), scenario.version());
+        } else {
+            scenario.changes().stream()
+                    .filter(change -> !change.isJob())
+                    .forEach(change -> rows.removeChange(change.id()));
+            rows.touch(scenario.id());
+        }
     }
 
     private Scenario of(UUID id) {

@@ -110,17 +110,21 @@ class ScenarioPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes next) {
-        scenarios.scenario(scenarioId);
+        boolean hasJobs = !scenarios.scenario(scenarioId).jobs().isEmpty();
         try {
             return saving.of(errors, response, () -> again(scenarioId, model))
-                    .make(() -> editing.accept(scenarioId, act.seen()), () -> {
-                        Flash.done(
-                                next, "Recorded. The plan is computed anew with it; look at the draft and publish it.");
-                        return "redirect:/look-ahead";
-                    });
+                    .make(() -> editing.accept(scenarioId, act.seen()), () -> accepted(scenarioId, hasJobs, next));
         } catch (EditedMeanwhile newer) {
             return overNewer(scenarioId, model, response);
         }
+    }
+
+    private static String accepted(UUID scenarioId, boolean hasJobs, RedirectAttributes next) {
+        Flash.done(
+                next,
+                "Recorded. The plan is computed anew with it; look at the draft and publish it."
+                        + (hasJobs ? " The job stays here until its project is opened." : ""));
+        return hasJobs ? "redirect:" + ALL + "/" + scenarioId : "redirect:/look-ahead";
     }
 
     @PostMapping(ONE + "/throw-away")

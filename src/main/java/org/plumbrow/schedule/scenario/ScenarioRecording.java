@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import org.plumbrow.branch.days.WorkedDays;
 import org.plumbrow.calc.calendar.Half;
 import org.plumbrow.crew.AwayReason;
 import org.plumbrow.crew.AwayTime;
@@ -26,7 +27,10 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Records what is otherwise in an accepted scenario where each belongs: with the crew, the machine, the work. */
+/**
+ * Records what is otherwise in an accepted scenario where each belongs: with the crew, the machine, the work, the working
+ * days. A job is no project yet and is left where it is.
+ */
 @Component
 @Transactional(propagation = Propagation.MANDATORY)
 class ScenarioRecording {
@@ -35,6 +39,7 @@ class ScenarioRecording {
     private final Crews crews;
     private final CrewEditing crewEditing;
     private final EquipmentEditing machineEditing;
+    private final WorkedDays workedDays;
     private final Moves moves;
 
     ScenarioRecording(
@@ -42,11 +47,13 @@ class ScenarioRecording {
             Crews crews,
             CrewEditing crewEditing,
             EquipmentEditing machineEditing,
+            WorkedDays workedDays,
             Moves moves) {
         this.variants = variants;
         this.crews = crews;
         this.crewEditing = crewEditing;
         this.machineEditing = machineEditing;
+        this.workedDays = workedDays;
         this.moves = moves;
     }
 
@@ -72,7 +79,12 @@ class ScenarioRecording {
             case CREW_MORE -> crewEditing.add(Ids.next(), scenario.branchId(), crew(terms));
             case MACHINE_MORE -> machineEditing.add(Ids.next(), scenario.branchId(), machine(branch, terms));
             case WORK_GIVEN -> give(branch, scenario, terms);
-            case SATURDAYS, NEW_JOB -> throw new IllegalStateException("refused before: " + terms.kind());
+            case SATURDAYS ->
+                workedDays.work(
+                        scenario.branchId(),
+                        BranchVariant.saturdays(branch, there(terms.firstDay()), there(terms.days())),
+                        scenario.name());
+            case NEW_JOB -> Optional.empty();
         };
     }
 

@@ -126,4 +126,17 @@ class WorkingCalendarTest {
         assertThat(morning.isBefore(morning.next())).isTrue();
         assertThat(morning.words()).isEqualTo("Fri, Mar 12, morning");
     }
+
+    @Test
+    void aDayOffThatIsWorkedCountsUnlessItIsClosed() {
+        LocalDate saturday = LocalDate.of(2027, 3, 6);
+        WorkingCalendar days = WorkingCalendar.MONDAY_TO_FRIDAY.workedAlsoOn(List.of(saturday, saturday.plusWeeks(1)));
+        assertThat(days.isWorking(saturday)).isTrue();
+        assertThat(days.isWorking(saturday.plusWeeks(2))).isFalse();
+        assertThat(days.workingDaysIn(saturday.minusDays(5), saturday.plusDays(1)))
+                .isEqualTo(6);
+        WorkingCalendar closed = days.closedAlsoOn(List.of(new ClosedDay(saturday, "stock-taking")));
+        assertThat(closed.isWorking(saturday)).isFalse();
+        assertThat(closed.isWorking(saturday.plusWeeks(1))).isTrue();
+    }
 }

@@ -15,6 +15,7 @@ import org.plumbrow.Queries;
 import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.calc.duration.EquipmentKind;
 import org.plumbrow.calc.duration.Milestone;
 import org.plumbrow.crew.Crews;
@@ -44,6 +45,9 @@ class ScenarioPagesTest {
 
     @Autowired
     Crews crews;
+
+    @Autowired
+    BranchSettings settings;
 
     private TestBranch branch;
     private UUID crew;
@@ -133,10 +137,22 @@ class ScenarioPagesTest {
         assertThat(change(page, "SATURDAYS", "days", "8")).hasStatus3xxRedirection();
         assertThat(moved(document(get(page)), 1)).isEqualTo("1");
         assertThat(document(get(page)).text()).contains("work on 8 Saturdays from Mon, Mar 1");
-        assertThat(post(page + "/accept", "version", "1"))
-                .hasStatus(422)
-                .bodyText()
-                .contains("Saturdays are agreed with the crews");
+        assertThat(post(page + "/accept", "version", "1")).hasStatus3xxRedirection();
+        world.as(branch.manager(), () -> {
+            assertThat(settings.facts(branch.id()).workDays().alsoWorked())
+                    .hasSize(8)
+                    .contains(LocalDate.of(2027, 3, 6), LocalDate.of(2027, 4, 24));
+            assertThat(settings.facts(branch.id()).calendar().alsoWorked()).isEmpty();
+            return null;
+        });
+        schedule.planned(branch);
+        assertThat(document(get("/look-ahead/crews?from=2027-03-01")).text()).contains("Mar 6");
+        assertThat(document(get("/settings/days/worked")).select("h1").text()).isEqualTo("8 days off are worked");
+        assertThat(post("/settings/days/worked/off", "day", "2027-03-06")).hasStatus3xxRedirection();
+        assertThat(document(get("/settings/days/worked")).select("h1").text()).isEqualTo("7 days off are worked");
+        assertThat(post("/settings/days/worked", "day", "2027-03-06", "why", "after all"))
+                .hasStatus3xxRedirection();
+        assertThat(post("/settings/days/worked", "day", "", "why", "")).hasStatus(422);
     }
 
     @Test
@@ -155,11 +171,31 @@ class ScenarioPagesTest {
     }
 
     @Test
-    void aJobIsPlannedButNotAccepted() {
+    void aJobIsNoProjectYetAndThePageSaysHowItBecomesOne() {
         String page = begun("A barn");
         assertThat(change(page, "NEW_JOB", "mounting", "GROUND", "kwDc", "99")).hasStatus3xxRedirection();
-        assertThat(document(get(page)).select("form[action$=/accept] button")).isEmpty();
+        Document one = document(get(page));
+        assertThat(one.select("form[action$=/accept] button")).isEmpty();
+        assertThat(one.text()).contains("it comes into the plan when its project is opened and signed");
         assertThat(post(page + "/accept", "version", "1")).hasStatus(422);
+        Document form = document(get(one.select("#jobs ~ p a").attr("href")));
+        assertThat(form.select("input[name=systemKwDc]").val()).isEqualTo("99");
+        assertThat(form.select("select[name^=arrays] option[selected]").val()).isEqualTo("GROUND");
+    }
+
+    @Test
+    void whatStandsBesideAJobIsRecordedAndTheJobStays() {
+        String page = begun("A barn, and one hired");
+        assertThat(change(page, "NEW_JOB", "mounting", "GROUND", "kwDc", "99")).hasStatus3xxRedirection();
+        assertThat(more(page, "Crew 2")).hasStatus3xxRedirection();
+        assertThat(post(page + "/accept", "version", "2"))
+                .hasStatus3xxRedirection()
+                .hasRedirectedUrl(page);
+        assertThat(document(get(page)).select("#otherwise ~ ul li").eachText())
+                .singleElement()
+                .asString()
+                .contains("one more job, 99 kW");
+        assertThat(post(page + "/accept", "version", "2")).hasStatus(409);
     }
 
     @Test

@@ -56,7 +56,7 @@ final class WithoutCauses {
                 weekdays.add(off.date().getDayOfWeek());
             }
         }
-        return new WorkingCalendar(weekdays, closed);
+        return new WorkingCalendar(weekdays, closed, problem.calendar().alsoWorked());
     }
 
     private Crew crew(Crew crew) {

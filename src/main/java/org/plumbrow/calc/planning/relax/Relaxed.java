@@ -115,13 +115,13 @@ final class Relaxed {
         weekdays.add(DayOfWeek.SATURDAY);
         Map<LocalDate, String> closed = new TreeMap<>(now.closedDays());
         for (LocalDate day = until.plusDays(1); !day.isAfter(problem.lastDay()); day = day.plusDays(1)) {
-            if (day.getDayOfWeek() == DayOfWeek.SATURDAY) {
+            if (day.getDayOfWeek() == DayOfWeek.SATURDAY && !now.alsoWorked().contains(day)) {
                 closed.putIfAbsent(day, "Saturday");
             }
         }
         return copy(
                 problem,
-                new WorkingCalendar(weekdays, closed),
+                new WorkingCalendar(weekdays, closed, now.alsoWorked()),
                 problem.activities(),
                 problem.crews(),
                 problem.equipment());
