@@ -29,6 +29,7 @@ class Crew {
     private UUID branchId;
     private String name;
     private int size;
+    private @Nullable Integer electricalPeople;
     private String[] skills;
     private @Nullable UUID leadPersonId;
     private LocalDate fromDay;
@@ -48,6 +49,7 @@ class Crew {
         }
         name = terms.name();
         size = terms.size();
+        electricalPeople = terms.electricalPeople();
         skills = terms.skills().stream().sorted().map(Skill::name).toArray(String[]::new);
         leadPersonId = terms.leadPersonId();
         fromDay = terms.from();
@@ -76,7 +78,7 @@ class Crew {
     }
 
     CrewTerms terms() {
-        return new CrewTerms(name, size, skills(), leadPersonId, fromDay, untilDay);
+        return new CrewTerms(name, size, electricalPeople, skills(), leadPersonId, fromDay, untilDay);
     }
 
     private Set<Skill> skills() {
@@ -89,6 +91,7 @@ class Crew {
                 branchId,
                 name,
                 size,
+                Optional.ofNullable(electricalPeople),
                 skills(),
                 Optional.ofNullable(leadPersonId),
                 leadName,

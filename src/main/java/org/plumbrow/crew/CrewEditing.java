@@ -101,6 +101,12 @@ public class CrewEditing {
         if (terms.until() != null && terms.until().isBefore(terms.from())) {
             return Optional.of(new Refusal("until", "The last day lies before the first. Choose a later one."));
         }
+        Integer qualified = terms.electricalPeople();
+        if (qualified != null && qualified > terms.size()) {
+            return Optional.of(new Refusal(
+                    "electricalPeople",
+                    "The crew has " + terms.size() + " people. Write at most so many, or change the people."));
+        }
         UUID lead = terms.leadPersonId();
         boolean known = lead == null
                 || leadBefore.filter(lead::equals).isPresent()

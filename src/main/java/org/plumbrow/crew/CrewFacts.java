@@ -12,6 +12,7 @@ import org.plumbrow.calc.duration.Skill;
  * A crew.
  *
  * @param size people
+ * @param electricalPeople how many of them are qualified for electrical work; empty while nobody has said
  * @param leadPersonId who leads it, if that person has an account
  * @param leadName empty without a lead
  * @param until its last day; empty while it goes on
@@ -22,6 +23,7 @@ public record CrewFacts(
         UUID branchId,
         String name,
         int size,
+        Optional<Integer> electricalPeople,
         Set<Skill> skills,
         Optional<UUID> leadPersonId,
         String leadName,

@@ -22,6 +22,9 @@ record CrewForm(
         @NotNull(message = PEOPLE) @Min(value = 1, message = PEOPLE) @Max(value = 20, message = PEOPLE) @Nullable
         Integer size,
 
+        @Min(value = 0, message = QUALIFIED) @Max(value = 20, message = QUALIFIED) @Nullable
+        Integer electricalPeople,
+
         @NotEmpty(message = "Tick at least one skill: the plan gives a crew only work that it can do.") @Nullable
         Set<Skill> skills,
 
@@ -34,15 +37,18 @@ record CrewForm(
         @Nullable Long version) {
 
     private static final String PEOPLE = "Write the people as a whole number from 1 to 20.";
+    private static final String QUALIFIED =
+            "Write the qualified people as a whole number, at most as many as the crew has, or leave it empty.";
 
     static CrewForm startingOn(LocalDate day) {
-        return new CrewForm("", null, Set.of(), null, day, null, null);
+        return new CrewForm("", null, null, Set.of(), null, day, null, null);
     }
 
     static CrewForm of(CrewFacts crew) {
         return new CrewForm(
                 crew.name(),
                 crew.size(),
+                crew.electricalPeople().orElse(null),
                 crew.skills(),
                 crew.leadPersonId().orElse(null),
                 crew.from(),
@@ -51,6 +57,6 @@ record CrewForm(
     }
 
     CrewTerms terms() {
-        return new CrewTerms(name.strip(), size, skills, leadPersonId, from, until);
+        return new CrewTerms(name.strip(), size, electricalPeople, skills, leadPersonId, from, until);
     }
 }

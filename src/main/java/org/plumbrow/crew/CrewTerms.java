@@ -14,6 +14,7 @@ import org.plumbrow.calc.duration.Skill;
  * What can be changed of a crew, all at once.
  *
  * @param size people, 1 to 20
+ * @param electricalPeople how many of them are qualified for electrical work, 0 to {@code size}; none while nobody has said
  * @param skills at least one
  * @param leadPersonId somebody of the branch; none for a crew without a lead
  * @param until its last day; none while it goes on
@@ -21,6 +22,7 @@ import org.plumbrow.calc.duration.Skill;
 public record CrewTerms(
         String name,
         int size,
+        @Nullable Integer electricalPeople,
         Set<Skill> skills,
         @Nullable UUID leadPersonId,
         LocalDate from,
@@ -31,6 +33,7 @@ public record CrewTerms(
         return List.of(
                 Written.of("Name", "name", name),
                 Written.of("People", "size", size),
+                Written.of("Qualified for electrical work", "electricalPeople", electricalPeople),
                 Written.of(
                         "Skills",
                         "skills",

@@ -150,6 +150,33 @@ final class DayBeforeFindings {
                 : new Finding.Satisfied(known(day));
     }
 
+    /** cutover.11: a free crew with two qualified people, its equipment free; tools and parts a person counts. */
+    static Finding crew(DayBefore day) {
+        if (!day.announced()) {
+            return NO_WINDOW;
+        }
+        List<Factor> beyond = day.beyond(ReadyKnown.CREW);
+        if (!beyond.isEmpty()) {
+            return new Finding.Broken(sentences(beyond), cures(beyond));
+        }
+        Optional<Said> wrong = day.said(ReadyItem.PARTS, State.WRONG);
+        if (wrong.isPresent()) {
+            return new Finding.Broken(
+                    "Parts or tools are not right: " + wrong.get().note() + ".",
+                    "Put it right, then say so on the readiness page.");
+        }
+        String known = sentences(day.of(ReadyKnown.CREW));
+        if (day.isOpen(ReadyKnown.CREW)) {
+            return new Finding.CannotTell(known, "Write on the crew’s page how many of it are qualified.");
+        }
+        return day.said(ReadyItem.PARTS, State.READY)
+                .<Finding>map(said ->
+                        new Finding.Satisfied(known + " Parts and calibrated tools counted, says " + said.by() + "."))
+                .orElseGet(() -> new Finding.CannotTell(
+                        known + " Nobody has counted parts and calibrated tools.",
+                        "Say it on the readiness page once they are on the truck."));
+    }
+
     private static String known(DayBefore day) {
         return sentences(day.of(ReadyKnown.WEATHER).stream()
                 .filter(factor -> factor.verdict() != Verdict.OPEN)

@@ -14,11 +14,12 @@ import org.plumbrow.web.May;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** What the gate to the cutover asks of loads, generator, animals, milk and weather, read from what the house knows. */
+/** What the gate to the cutover asks of loads, generator, animals, milk, weather and crew, read from what the house knows. */
 @Configuration(proxyBeanMethods = false)
 class DayBeforeGateRules {
 
     private static final String STANDS = "without-power";
+    private static final String READINESS = "Readiness";
     private static final String STANDS_WORDS = "What stands without power";
 
     /** A rule that looks at the day before, wherever else its figures are kept. */
@@ -48,6 +49,7 @@ class DayBeforeGateRules {
                 new DayBeforeRule("cutover.6", STANDS, STANDS_WORDS, reader, DayBeforeFindings::generatorRan),
                 new DayBeforeRule("cutover.7", STANDS, STANDS_WORDS, reader, DayBeforeFindings::flock),
                 new DayBeforeRule("cutover.8", STANDS, STANDS_WORDS, reader, DayBeforeFindings::milk),
-                new DayBeforeRule("cutover.10", "outage/readiness", "Readiness", reader, DayBeforeFindings::weather)));
+                new DayBeforeRule("cutover.10", "outage/readiness", READINESS, reader, DayBeforeFindings::weather),
+                new DayBeforeRule("cutover.11", "outage/readiness", READINESS, reader, DayBeforeFindings::crew)));
     }
 }

@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.energy.sun.Place;
@@ -21,7 +23,6 @@ import org.plumbrow.calc.outage.ranking.HourQuestion;
 import org.plumbrow.calc.outage.ranking.LoadHours;
 import org.plumbrow.calc.outage.ranking.WeatherHours;
 import org.plumbrow.calc.outage.ranking.WeatherLimits;
-import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.crew.Crews;
 import org.plumbrow.cutover.ridethrough.LoadAnswers;
 import org.plumbrow.cutover.ridethrough.OnSite;
@@ -48,9 +49,11 @@ class HourQuestions {
     private static final double STRESS_THI = 72;
 
     private final Crews crews;
+    private final MachineCalendar machines;
 
-    HourQuestions(Crews crews) {
+    HourQuestions(Crews crews, MachineCalendar machines) {
         this.crews = crews;
+        this.machines = machines;
     }
 
     /** @param from first start looked at */
@@ -78,7 +81,7 @@ class HourQuestions {
                 days.utility(),
                 days.branch(),
                 withoutStop(days.earliest()),
-                hands(asking, days),
+                hands(project, asking, days),
                 daylight(project, asking.branch().zone(), first, hours / 24),
                 new CustomerDays(
                         days.blackouts(), times.business(), times.present(), site.medical(), site.medicalAgreed()),
@@ -118,15 +121,18 @@ class HourQuestions {
                 : LoadAnswers.hours(site, weather, known, horizon);
     }
 
-    /** The crew's size counts as its qualified people: who of them is, the person in charge knows. */
-    private Hands hands(WindowFinder.Asking asking, WindowQuestion days) {
-        Map<String, Integer> sizes = crews.crews(asking.branch().id(), asking.today()).stream()
-                .collect(Collectors.toMap(crew -> crew.id().toString(), CrewFacts::size));
+    /** Crews that bring two qualified people come first: of two that are free the one is taken that may do the work. */
+    private Hands hands(ProjectFacts project, WindowFinder.Asking asking, WindowQuestion days) {
+        Map<String, OptionalInt> qualified = crews.crews(asking.branch().id(), asking.today()).stream()
+                .collect(Collectors.toMap(
+                        crew -> crew.id().toString(),
+                        crew -> crew.electricalPeople().map(OptionalInt::of).orElse(OptionalInt.empty())));
         return new Hands(
                 days.crews().stream()
-                        .map(offer -> new Hands.Crew(offer, sizes.getOrDefault(offer.id(), 0)))
+                        .map(offer -> new Hands.Crew(offer, qualified.getOrDefault(offer.id(), OptionalInt.empty())))
+                        .sorted(Comparator.comparing(crew -> !crew.isEnough()))
                         .toList(),
-                List.of());
+                machines.needed(project, asking.work().equipment(), asking.today(), days.through()));
     }
 
     private static Map<LocalDate, Daylight> daylight(ProjectFacts project, ZoneId zone, LocalDate first, int days) {

@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Weekdays;
+import org.plumbrow.calc.duration.EquipmentKind;
 import org.plumbrow.calc.outage.WindowSearch.Candidate;
 import org.plumbrow.web.Refusal;
 
@@ -150,6 +152,7 @@ final class OutageForms {
             @Nullable Integer plannedMinutes,
             @Nullable LocalDate readyOn,
             @Nullable String readyAfter,
+            @Nullable Set<EquipmentKind> equipment,
             @Nullable Long version) {
 
         static final List<String> PARTS =
@@ -168,6 +171,7 @@ final class OutageForms {
                     content.plannedMinutes(),
                     content.readyOn(),
                     content.readyAfter(),
+                    content.equipment(),
                     content.version());
         }
 
@@ -189,6 +193,7 @@ final class OutageForms {
                     plannedMinutes,
                     readyOn,
                     readyAfter == null ? "" : readyAfter.strip(),
+                    equipment == null ? Set.of() : equipment,
                     version == null ? 0 : version);
         }
     }

@@ -3,12 +3,15 @@ package org.plumbrow.cutover;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiConsumer;
 import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.calc.duration.EquipmentKind;
 import org.plumbrow.cutover.OutageFacts.Told;
 import org.plumbrow.notice.Outbox;
 import org.plumbrow.project.Journal;
@@ -39,6 +42,7 @@ public class OutageRecords {
     private final Outages outages;
     private final Blackouts blackouts;
     private final OutageWorkRows works;
+    private final MachineCalendar machines;
     private final Outbox outbox;
     private final Journal journal;
     private final ApplicationEventPublisher events;
@@ -51,6 +55,7 @@ public class OutageRecords {
             Outages outages,
             Blackouts blackouts,
             OutageWorkRows works,
+            MachineCalendar machines,
             Outbox outbox,
             Journal journal,
             ApplicationEventPublisher events,
@@ -61,6 +66,7 @@ public class OutageRecords {
         this.outages = outages;
         this.blackouts = blackouts;
         this.works = works;
+        this.machines = machines;
         this.outbox = outbox;
         this.journal = journal;
         this.events = events;
@@ -195,6 +201,15 @@ public class OutageRecords {
     WorkContent work(UUID projectId) {
         projectAccess.require(projectId, May.BOOK_OUTAGE);
         return works.of(projectId);
+    }
+
+    /** Kinds of shared equipment that the work can ask for: those the branch has, and those it asked for before. */
+    Set<EquipmentKind> machineKinds(UUID projectId, LocalDate today) {
+        UUID branchId = projectAccess.require(projectId, May.BOOK_OUTAGE);
+        Set<EquipmentKind> kinds = EnumSet.noneOf(EquipmentKind.class);
+        kinds.addAll(machines.shared(branchId, today));
+        kinds.addAll(works.of(projectId).equipment());
+        return kinds;
     }
 
     /** @throws EditedMeanwhile if somebody saved it since it was seen */

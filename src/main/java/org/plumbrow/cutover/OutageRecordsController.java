@@ -10,9 +10,12 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Saving;
 import org.plumbrow.branch.Written;
+import org.plumbrow.calc.duration.EquipmentKind;
 import org.plumbrow.cutover.OutageForms.BlackoutForm;
 import org.plumbrow.cutover.OutageForms.CustomerForm;
 import org.plumbrow.cutover.OutageForms.UtilityForm;
@@ -188,8 +191,14 @@ class OutageRecordsController {
     }
 
     private String workPage(UUID projectId, Model model) {
-        model.addAttribute("sheet", reading.choosing(projectId).sheet());
+        OutageSheet sheet = reading.choosing(projectId).sheet();
+        model.addAttribute("sheet", sheet);
         model.addAttribute("parts", WorkForm.PARTS);
+        model.addAttribute(
+                "machineKinds",
+                records.machineKinds(projectId, sheet.asking().today()).stream()
+                        .map(kind -> new Option(kind.name(), kind.words()))
+                        .toList());
         return "cutover/work";
     }
 
@@ -255,7 +264,16 @@ class OutageRecordsController {
                 Written.of("Meters", "meters", form.meters()),
                 Written.of("Planned minutes", "plannedMinutes", form.plannedMinutes()),
                 Written.of("Ready on", "readyOn", form.readyOn()),
-                Written.of("Until then", "readyAfter", form.readyAfter()));
+                Written.of("Until then", "readyAfter", form.readyAfter()),
+                Written.of(
+                        "Shared equipment",
+                        "equipment",
+                        joined(form, EquipmentKind::name),
+                        joined(form, EquipmentKind::words)));
+    }
+
+    private static String joined(WorkForm form, Function<EquipmentKind, String> as) {
+        return form.content().equipment().stream().sorted().map(as).collect(Collectors.joining(","));
     }
 
     private static String text(@Nullable String typed) {

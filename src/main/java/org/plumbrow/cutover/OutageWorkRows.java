@@ -4,7 +4,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.plumbrow.calc.duration.EquipmentKind;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -30,12 +33,12 @@ class OutageWorkRows {
     boolean save(UUID projectId, UUID branchId, WorkContent content) {
         return jdbc.sql("""
                         insert into outage_work as w (project_id, version, branch_id, main_panel, meter_base, new_transformer,
-                               current_transformers, meters, old_gear, planned_minutes, ready_on, ready_after)
-                        values (:project, 1, :branch, :panel, :base, :transformer, :cts, :meters, :old, :minutes, :ready, :after)
+                               current_transformers, meters, old_gear, planned_minutes, ready_on, ready_after, equipment)
+                        values (:project, 1, :branch, :panel, :base, :transformer, :cts, :meters, :old, :minutes, :ready, :after, :equipment)
                         on conflict (project_id) do update
                            set version = w.version + 1, main_panel = :panel, meter_base = :base, new_transformer = :transformer,
                                current_transformers = :cts, meters = :meters, old_gear = :old, planned_minutes = :minutes,
-                               ready_on = :ready, ready_after = :after
+                               ready_on = :ready, ready_after = :after, equipment = :equipment
                          where w.version = :version
                         """)
                         .param("project", projectId)
@@ -49,6 +52,12 @@ class OutageWorkRows {
                         .param("minutes", content.plannedMinutes(), Types.INTEGER)
                         .param("ready", content.readyOn(), Types.DATE)
                         .param("after", content.readyAfter())
+                        .param(
+                                "equipment",
+                                content.equipment().stream()
+                                        .sorted()
+                                        .map(Enum::name)
+                                        .toArray(String[]::new))
                         .param("version", content.version())
                         .update()
                 == 1;
@@ -65,6 +74,9 @@ class OutageWorkRows {
                 row.getObject("planned_minutes", Integer.class),
                 row.getObject("ready_on", LocalDate.class),
                 row.getString("ready_after"),
+                Arrays.stream((String[]) row.getArray("equipment").getArray())
+                        .map(EquipmentKind::valueOf)
+                        .collect(Collectors.toSet()),
                 row.getLong("version"));
     }
 }

@@ -25,7 +25,7 @@ import org.springframework.stereotype.Component;
 class ReadyKnown {
 
     private static final String STEPS = "Steps of the day from the design";
-    private static final Set<FactorKind> CREW = EnumSet.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.MACHINE);
+    static final Set<FactorKind> CREW = EnumSet.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.MACHINE);
     private static final Set<FactorKind> LOADS = EnumSet.of(FactorKind.RIDE_THROUGH, FactorKind.REVERSAL);
     static final Set<FactorKind> GENERATOR =
             EnumSet.of(FactorKind.GENERATOR_FIT, FactorKind.GENERATOR_FUEL, FactorKind.GENERATOR_RUN);

@@ -160,6 +160,7 @@ class DemoSettings {
             CrewTerms terms = new CrewTerms(
                     row.text("name"),
                     row.whole("size"),
+                    row.whole("electrical"),
                     skills,
                     cast.people().get(row.text("lead")),
                     story.daysAgo(700),

@@ -14,6 +14,11 @@ final class WaitFindings {
 
     private WaitFindings() {}
 
+    /** @param asked all waits of the project */
+    static Finding ofKind(AwaitedKind kind, List<Awaited> asked) {
+        return paper(kind, of(kind, asked));
+    }
+
     /** @param asked all waits of this kind; of those about one thing the one asked for last counts */
     static Finding paper(AwaitedKind kind, List<Awaited> asked) {
         List<Awaited> last = asked.stream()
@@ -31,6 +36,23 @@ final class WaitFindings {
                     "Write on the page of waits what came, or answer here.");
         }
         return came(last);
+    }
+
+    /**
+     * cutover.4: the inspection of the service side; at a home one inspection is for the service side and the array.
+     *
+     * @param homeOnly nothing but a home is on the site
+     */
+    static Finding serviceSide(boolean homeOnly, List<Awaited> asked) {
+        List<Awaited> service = of(AwaitedKind.SERVICE_INSPECTION, asked);
+        List<Awaited> both = of(AwaitedKind.INSPECTION, asked);
+        return homeOnly && service.isEmpty() && !both.isEmpty()
+                ? paper(AwaitedKind.INSPECTION, both)
+                : paper(AwaitedKind.SERVICE_INSPECTION, service);
+    }
+
+    private static List<Awaited> of(AwaitedKind kind, List<Awaited> asked) {
+        return asked.stream().filter(one -> one.kind() == kind).toList();
     }
 
     private static Finding refused(Awaited one) {

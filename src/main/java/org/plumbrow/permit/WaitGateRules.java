@@ -1,8 +1,14 @@
 package org.plumbrow.permit;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.SiteLoad;
 import org.plumbrow.project.gate.Finding;
 import org.plumbrow.project.gate.GateLook;
 import org.plumbrow.project.gate.GateRule;
@@ -28,12 +34,11 @@ class WaitGateRules {
             "commissioned.10", AwaitedKind.PERMISSION,
             "commissioned.12", AwaitedKind.FINAL_INSPECTION);
 
-    private record PaperRule(String item, AwaitedKind kind, AwaitedBook book) implements GateRule {
+    private record PaperRule(String item, AwaitedBook book, BiFunction<ProjectFacts, List<Awaited>, Finding> judge)
+            implements GateRule {
         @Override
         public Finding check(GateLook look) {
-            return WaitFindings.paper(
-                    kind,
-                    book.at(look).stream().filter(one -> one.kind() == kind).toList());
+            return judge.apply(look.project(), book.at(look));
         }
 
         @Override
@@ -44,8 +49,14 @@ class WaitGateRules {
 
     @Bean
     GateRuleSet paperRules(AwaitedBook book) {
-        return new GateRuleSet(PAPERS.entrySet().stream()
-                .<GateRule>map(one -> new PaperRule(one.getKey(), one.getValue(), book))
-                .toList());
+        Stream<GateRule> papers = PAPERS.entrySet().stream()
+                .map(one -> new PaperRule(
+                        one.getKey(), book, (project, asked) -> WaitFindings.ofKind(one.getValue(), asked)));
+        GateRule serviceSide = new PaperRule(
+                "cutover.4",
+                book,
+                (project, asked) ->
+                        WaitFindings.serviceSide(project.site().loads().equals(Set.of(SiteLoad.HOME)), asked));
+        return new GateRuleSet(Stream.concat(papers, Stream.of(serviceSide)).toList());
     }
 }

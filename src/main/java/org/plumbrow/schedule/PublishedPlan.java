@@ -171,6 +171,25 @@ public class PublishedPlan {
         return machines;
     }
 
+    /** Where the shared machines are between two half-days, both included, by start. */
+    public List<MachineAt> machinesBooked(UUID branchId, HalfDay from, HalfDay to) {
+        return jdbc.sql("""
+                select equipment_id, project_id, lower(half_days) as first, upper(half_days) - 1 as last
+                  from equipment_booking
+                 where branch_id = :branch and half_days && int8range(:from, :to, '[]')
+                 order by lower(half_days), equipment_id
+                """)
+                .param("branch", branchId)
+                .param("from", HalfDayNumber.of(from))
+                .param("to", HalfDayNumber.of(to))
+                .query((row, n) -> new MachineAt(
+                        row.getObject("equipment_id", UUID.class),
+                        row.getObject("project_id", UUID.class),
+                        HalfDayNumber.at(row.getLong("first")),
+                        HalfDayNumber.at(row.getLong("last"))))
+                .list();
+    }
+
     /** The crews booked on a project between two days, both included. */
     public Set<UUID> crewsOn(UUID projectId, LocalDate from, LocalDate to) {
         return jdbc

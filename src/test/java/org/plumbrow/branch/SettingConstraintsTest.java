@@ -96,6 +96,8 @@ class SettingConstraintsTest {
                 "weather_loss_amount | weather_loss | lost_half_days[3] = 41",
                 "crew_name_given | crew | name = ''",
                 "crew_size | crew | size = 21",
+                "crew_electrical_people | crew | electrical_people = size + 1",
+                "crew_electrical_people | crew | electrical_people = -1",
                 "crew_skills | crew | skills = '{}'",
                 "crew_skills | crew | skills = '{JUGGLING}'",
                 "crew_days_in_order | crew | until_day = from_day - 1",

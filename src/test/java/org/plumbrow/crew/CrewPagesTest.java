@@ -3,6 +3,7 @@ package org.plumbrow.crew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -158,6 +159,50 @@ class CrewPagesTest {
         assertThat(page.select("input[name=skills][checked]").eachAttr("value")).containsExactly("ROOF");
         assertThat(post("/crews/new", Map.of("name", "", "size", "21", "from", "2027-03-01")))
                 .hasStatus(422);
+    }
+
+    @Test
+    void qualifiedPeopleAreAtMostThePeopleOfTheCrew() {
+        Map<String, String> form =
+                new HashMap<>(Map.of("name", "Crew 4", "size", "2", "from", "2027-03-01", "skills", "ELECTRICIAN"));
+        form.put("electricalPeople", "3");
+        MvcTestResult refused = post("/crews/new", form);
+        assertThat(refused).hasStatus(422);
+        assertThat(TestPages.read(refused)
+                        .getElementById("electricalPeople-wrong")
+                        .text())
+                .isEqualTo("The crew has 2 people. Write at most so many, or change the people.");
+        form.put("electricalPeople", "-1");
+        assertThat(post("/crews/new", form)).hasStatus(422);
+        form.put("electricalPeople", "2");
+        MvcTestResult added = post("/crews/new", form);
+        assertThat(added).hasStatus(302);
+        assertThat(get(added.getResponse().getHeader("Location"), branch.manager())
+                        .text())
+                .contains("Qualified for electrical work 2");
+    }
+
+    @Test
+    void aCrewThatNobodyHasCountedSaysSo() {
+        UUID crew = samples.crew(branch, "Crew 1", null);
+        assertThat(post(
+                        "/crews/" + crew,
+                        Map.of(
+                                "name",
+                                "Crew 1",
+                                "size",
+                                "5",
+                                "electricalPeople",
+                                "",
+                                "skills",
+                                "ROOF",
+                                "from",
+                                "2027-01-04",
+                                "version",
+                                "0")))
+                .hasStatus(302);
+        assertThat(get("/crews/" + crew, branch.manager()).text())
+                .contains("Qualified for electrical work nobody has said");
     }
 
     @Test

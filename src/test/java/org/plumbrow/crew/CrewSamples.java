@@ -33,7 +33,7 @@ public class CrewSamples implements RouteSamples {
     /** Four people who can do everything, since January 2027. */
     public UUID crew(TestBranch branch, String name, @Nullable UUID leadPersonId) {
         UUID id = Ids.next();
-        CrewTerms terms = new CrewTerms(name, 4, Set.of(Skill.values()), leadPersonId, FROM, null);
+        CrewTerms terms = new CrewTerms(name, 4, 2, Set.of(Skill.values()), leadPersonId, FROM, null);
         world.as(branch.manager(), () -> crews.add(id, branch.id(), terms));
         return id;
     }

@@ -134,7 +134,7 @@ class CrewsTest {
     @Test
     void anOlderVersionIsNotWrittenOverANewerOne() {
         UUID id = crew("Crew 1", null);
-        CrewTerms larger = new CrewTerms("Crew 1", 5, Set.of(Skill.ROOF), null, MONDAY, null);
+        CrewTerms larger = new CrewTerms("Crew 1", 5, null, Set.of(Skill.ROOF), null, MONDAY, null);
         assertThat(world.as(branch.manager(), () -> editing.change(id, 0, larger)))
                 .isEmpty();
         assertThatThrownBy(() -> world.as(branch.manager(), () -> editing.change(id, 0, larger)))
@@ -144,7 +144,7 @@ class CrewsTest {
     @Test
     void aLeadIsSomebodyOfTheBranch() {
         UUID stranger = world.branch().crewLead().personId();
-        CrewTerms terms = new CrewTerms("Crew 1", 4, Set.of(Skill.ROOF), stranger, MONDAY, null);
+        CrewTerms terms = new CrewTerms("Crew 1", 4, null, Set.of(Skill.ROOF), stranger, MONDAY, null);
         assertThat(world.as(branch.manager(), () -> editing.add(Ids.next(), branch.id(), terms)))
                 .contains(new Refusal("leadPersonId", "This person is not in the branch. Choose somebody who is."));
     }
@@ -152,7 +152,7 @@ class CrewsTest {
     @Test
     void onlyManagersChangeCrewsAndOthersDoNotSeeThem() {
         UUID id = crew("Crew 1", null);
-        CrewTerms terms = new CrewTerms("Crew 1", 5, Set.of(Skill.ROOF), null, MONDAY, null);
+        CrewTerms terms = new CrewTerms("Crew 1", 5, null, Set.of(Skill.ROOF), null, MONDAY, null);
         assertThatThrownBy(() -> world.as(branch.projectManager(), () -> editing.change(id, 0, terms)))
                 .isInstanceOf(NotForYourRole.class);
         TestBranch other = world.branch();
@@ -163,7 +163,7 @@ class CrewsTest {
 
     private UUID crew(String name, UUID lead) {
         UUID id = Ids.next();
-        CrewTerms terms = new CrewTerms(name, 4, Set.of(Skill.INSTALLER, Skill.ROOF), lead, MONDAY, null);
+        CrewTerms terms = new CrewTerms(name, 4, null, Set.of(Skill.INSTALLER, Skill.ROOF), lead, MONDAY, null);
         assertThat(world.as(branch.manager(), () -> editing.add(id, branch.id(), terms)))
                 .isEmpty();
         return id;

@@ -77,6 +77,7 @@ public class CutoverFixture {
                         new CrewTerms(
                                 "Crew 4",
                                 4,
+                                2,
                                 EnumSet.of(Skill.INSTALLER, Skill.ELECTRICIAN, Skill.SERVICE),
                                 branch.crewLead().personId(),
                                 LocalDate.of(2026, 1, 1),

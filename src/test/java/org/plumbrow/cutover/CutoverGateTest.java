@@ -132,6 +132,10 @@ class CutoverGateTest {
         assertThat(item(5).state()).isEqualTo(ItemState.DONE);
         assertThat(item(8).state()).isEqualTo(ItemState.DONE);
         assertThat(item(8).sentence()).contains("3 h 00 min after milking, 2 h 00 min needed.");
+        assertThat(item(11).state()).isEqualTo(ItemState.CANNOT_TELL);
+        assertThat(item(11).sentence())
+                .contains("2 qualified people, 2 needed")
+                .contains("Nobody has counted parts and calibrated tools.");
         assertThat(item(10).sentence()).contains("A typical year does not know");
         assertThat(item(13).sentence()).contains("As computed:");
         generator("90", "2027-03-20");

@@ -57,6 +57,26 @@ class DayBeforeFindingsTest {
         return new DayBefore(true, true, day.factors(), day.said(), runAhead, event);
     }
 
+    @Test
+    void crewPeopleEquipmentAndParts() {
+        Factor crew = least(FactorKind.CREW, 1, 1);
+        Factor two = least(FactorKind.PEOPLE, 2, 2);
+        DayBefore ready = saying(day(crew, two), ReadyItem.PARTS, State.READY);
+        assertThat(DayBeforeFindings.crew(ready)).isInstanceOf(Finding.Satisfied.class);
+        assertThat(DayBeforeFindings.crew(day(crew, two))).isInstanceOf(Finding.CannotTell.class);
+        assertThat(DayBeforeFindings.crew(saying(day(crew, two), ReadyItem.PARTS, State.WRONG)))
+                .isInstanceOf(Finding.Broken.class);
+        assertThat(DayBeforeFindings.crew(
+                        saying(day(crew, least(FactorKind.PEOPLE, 1, 2)), ReadyItem.PARTS, State.READY)))
+                .isInstanceOf(Finding.Broken.class);
+        assertThat(DayBeforeFindings.crew(saying(day(crew, as(two, Verdict.OPEN)), ReadyItem.PARTS, State.READY)))
+                .isInstanceOf(Finding.CannotTell.class);
+        assertThat(DayBeforeFindings.crew(
+                        saying(day(crew, two, least(FactorKind.MACHINE, 0, 1)), ReadyItem.PARTS, State.READY)))
+                .isInstanceOf(Finding.Broken.class);
+        assertThat(DayBeforeFindings.crew(DayBefore.NOTHING)).isInstanceOf(Finding.CannotTell.class);
+    }
+
     private static final Factor FIT = most(FactorKind.GENERATOR_FIT, 0, 0);
     private static final Factor FUEL = least(FactorKind.GENERATOR_FUEL, 270, 270);
     private static final Factor RUN = most(FactorKind.GENERATOR_RUN, 7, 7);

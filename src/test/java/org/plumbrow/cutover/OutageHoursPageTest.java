@@ -12,13 +12,19 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.Queries;
 import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
+import org.plumbrow.calc.duration.EquipmentKind;
+import org.plumbrow.crew.CrewSamples;
 import org.plumbrow.cutover.CutoverFixture.Ground;
 import org.plumbrow.cutover.ridethrough.LoadKind;
 import org.plumbrow.cutover.ridethrough.SiteLoads;
+import org.plumbrow.database.BranchWall;
+import org.plumbrow.database.Ids;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** The hours in which the power can be off: ranked, opened, and what would have to give where there is none. */
 @PlumbrowTest
@@ -45,12 +51,22 @@ class OutageHoursPageTest {
     @Autowired
     SiteLoads loads;
 
+    @Autowired
+    CrewSamples samples;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Autowired
+    TransactionTemplate transaction;
+
+    private Ground ground;
     private UUID project;
     private Visitor pm;
 
     @BeforeEach
     void aDairy() {
-        Ground ground = fixture.ground();
+        ground = fixture.ground();
         project = fixture.dairy(ground);
         pm = ground.branch().projectManager();
     }
@@ -119,6 +135,53 @@ class OutageHoursPageTest {
                 SCHOOL,
                 new Cells(Map.of("mark", "recess", "what", "CLOSED", "date", "2027-01-01", "lastDate", "2028-01-01")));
         assertThat(page("/outage/hours").select("h1").text()).endsWith("looks best");
+    }
+
+    @Test
+    void equipmentThatThePlanHasElsewhereRulesTheHourOut() throws Exception {
+        UUID trencher = samples.machine(ground.branch(), EquipmentKind.TRENCHER, "Trencher");
+        assertThat(page("/outage/hours?day=2027-03-16&time=09:30").text())
+                .contains("The work needs no shared equipment.");
+        assertThat(pages.post(pm, "/projects/" + project + "/outage/work", "equipment", "TRENCHER", "version", "0"))
+                .hasStatus(302);
+        assertThat(page("/outage/work").select("input[name=equipment][checked]").eachAttr("value"))
+                .containsExactly("TRENCHER");
+        assertThat(page("/outage/hours?day=2027-03-16&time=09:30").text()).contains("Free: Trencher.");
+        booked(trencher, "2027-03-16", "MORNING");
+        assertThat(page("/outage/hours?day=2027-03-16&time=09:30").text())
+                .contains("Not free: Trencher is elsewhere, Sedge Hollow Dairy");
+        assertThat(page("/outage/hours?day=2027-03-16&time=12:35").text()).contains("Free: Trencher.");
+    }
+
+    /** In the published plan, at another project of the branch. */
+    private void booked(UUID machine, String day, String half) {
+        UUID other = fixture.noticeGiven(ground, fixture.signedDairy(ground));
+        BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> assertThat(jdbc.sql("""
+                insert into equipment_booking (id, branch_id, equipment_id, project_id, activity_id, half_days)
+                select :id, :branch, :machine, a.project_id, a.id,
+                       int8range(plumbrow_half_day(cast(:day as date), :half), plumbrow_half_day(cast(:day as date), :half), '[]')
+                  from activity a where a.project_id = :project order by a.position limit 1
+                """)
+                        .param("id", Ids.next())
+                        .param("branch", ground.branch().id())
+                        .param("machine", machine)
+                        .param("project", other)
+                        .param("day", day)
+                        .param("half", half)
+                        .update())
+                .isEqualTo(1)));
+    }
+
+    @Test
+    void peopleThatNobodyHasCountedLeaveTheHourOpen() throws Exception {
+        world.as(
+                pm,
+                () -> transaction.executeWithoutResult(
+                        status -> jdbc.sql("update crew set electrical_people = null where id = ?")
+                                .param(ground.crewId())
+                                .update()));
+        assertThat(page("/outage/hours?day=2027-03-16&time=09:30").text())
+                .contains("Not known yet: qualified people (Crew 4: write on its page how many it has).");
     }
 
     @Test

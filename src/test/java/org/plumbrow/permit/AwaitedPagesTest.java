@@ -2,8 +2,10 @@ package org.plumbrow.permit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -14,7 +16,11 @@ import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
 import org.plumbrow.project.ProjectFixture;
 import org.plumbrow.project.Projects;
+import org.plumbrow.project.Stage;
 import org.plumbrow.project.gate.GateLook;
+import org.plumbrow.project.gate.Gates;
+import org.plumbrow.project.gate.ItemState;
+import org.plumbrow.project.gate.ItemView;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
@@ -31,6 +37,9 @@ class AwaitedPagesTest {
 
     @Autowired
     ProjectFixture projects;
+
+    @Autowired
+    Gates gates;
 
     @Autowired
     AwaitedBook book;
@@ -67,10 +76,7 @@ class AwaitedPagesTest {
         String[] fields = {
             "kind", "MODULES_DELIVERY", "owedBy", "SUPPLIER", "owedName", "Alder Supply", "version", version
         };
-        return post(
-                suffix,
-                java.util.stream.Stream.concat(java.util.Arrays.stream(fields), java.util.Arrays.stream(more))
-                        .toArray(String[]::new));
+        return post(suffix, with(fields, more));
     }
 
     private Awaited only() {
@@ -169,6 +175,41 @@ class AwaitedPagesTest {
     }
 
     @Test
+    void theGateToTheCutoverReadsTheInspectionOfTheServiceSide() throws Exception {
+        assertThat(inspectionState()).isEqualTo(ItemState.OPEN);
+        String[] inspection = {
+            "kind", "SERVICE_INSPECTION", "owedBy", "US", "sentOn", "2027-02-08", "receivedOn", "2027-02-12"
+        };
+        assertThat(post("/new", with(inspection, "result", "CORRECTION", "version", "-1")))
+                .hasStatus3xxRedirection();
+        assertThat(inspectionState()).isEqualTo(ItemState.BROKEN);
+        assertThat(post("/" + only().id(), with(inspection, "result", "PASSED", "version", "0")))
+                .hasStatus3xxRedirection();
+        ItemView passed = serviceInspection();
+        assertThat(passed.state())
+                .as("the certificate itself is still asked for")
+                .isEqualTo(ItemState.OPEN);
+        assertThat(passed.finding().sentence())
+                .isEqualTo(
+                        "Inspection of the service side: came Fri, Feb 12, 2027; the paper itself is not named there.");
+    }
+
+    private ItemState inspectionState() {
+        return serviceInspection().state();
+    }
+
+    private ItemView serviceInspection() {
+        return world.as(branch.projectManager(), () -> gates.view(project, Stage.CUTOVER)).items().stream()
+                .filter(item -> item.code().equals("cutover.4"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String[] with(String[] fields, String... more) {
+        return Stream.concat(Arrays.stream(fields), Arrays.stream(more)).toArray(String[]::new);
+    }
+
+    @Test
     void aClearTicketNeedsItsLastDay() {
         String[] ticket = {
             "kind",
@@ -187,13 +228,7 @@ class AwaitedPagesTest {
             "-1"
         };
         assertThat(post("/new", ticket)).hasStatus(422);
-        assertThat(post(
-                        "/new",
-                        java.util.stream.Stream.concat(
-                                        java.util.Arrays.stream(ticket),
-                                        java.util.stream.Stream.of("expiresOn", "2027-03-15"))
-                                .toArray(String[]::new)))
-                .hasStatus3xxRedirection();
+        assertThat(post("/new", with(ticket, "expiresOn", "2027-03-15"))).hasStatus3xxRedirection();
         assertThat(only().isClearOn(java.time.LocalDate.of(2027, 2, 17))).isFalse();
         assertThat(only().isClearOn(java.time.LocalDate.of(2027, 2, 18))).isTrue();
         assertThat(only().isClearOn(java.time.LocalDate.of(2027, 3, 15))).isTrue();

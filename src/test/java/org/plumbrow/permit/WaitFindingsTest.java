@@ -56,6 +56,36 @@ class WaitFindingsTest {
                 .isInstanceOf(Finding.Broken.class);
     }
 
+    private static Finding serviceSide(boolean homeOnly, WaitSample... waits) {
+        return WaitFindings.serviceSide(
+                homeOnly, List.of(waits).stream().map(WaitSample::get).toList());
+    }
+
+    /** The inspection of the array says nothing of the service side, except at a home, which has one for both. */
+    @Test
+    void theServiceSideHasItsOwnInspection() {
+        WaitSample service = WaitSample.of(AwaitedKind.SERVICE_INSPECTION);
+        assertThat(serviceSide(false, one().came(MARCH, WaitResult.PASSED).withPaper()))
+                .isInstanceOf(Finding.CannotTell.class);
+        assertThat(serviceSide(false, service.came(MARCH, WaitResult.PASSED).withPaper()))
+                .isInstanceOfSatisfying(
+                        Finding.Recorded.class,
+                        found -> assertThat(found.holds()).contains(AnswerKind.DOCUMENT));
+        WaitSample wrong = WaitSample.of(AwaitedKind.SERVICE_INSPECTION).came(MARCH, WaitResult.CORRECTION);
+        assertThat(serviceSide(false, wrong)).isInstanceOf(Finding.Broken.class);
+        assertThat(serviceSide(
+                        false,
+                        wrong,
+                        WaitSample.of(AwaitedKind.SERVICE_INSPECTION)
+                                .sent(MARCH.plusDays(1))
+                                .came(MARCH.plusDays(1), WaitResult.PASSED)))
+                .isInstanceOf(Finding.Recorded.class);
+        assertThat(serviceSide(true, one().came(MARCH, WaitResult.PASSED))).isInstanceOf(Finding.Recorded.class);
+        assertThat(serviceSide(true, one().came(MARCH, WaitResult.PASSED), wrong))
+                .isInstanceOf(Finding.Broken.class);
+        assertThat(serviceSide(true)).isInstanceOf(Finding.CannotTell.class);
+    }
+
     @Test
     void whatNobodyWroteDownIsNotKnown() {
         assertThat(inspection()).isInstanceOf(Finding.CannotTell.class);

@@ -67,7 +67,7 @@ public class ScheduleFixture {
                 () -> crews.add(
                         id,
                         branch.id(),
-                        new CrewTerms(name, 4, Set.copyOf(Arrays.asList(skills)), lead, LONG_AGO, null)));
+                        new CrewTerms(name, 4, 2, Set.copyOf(Arrays.asList(skills)), lead, LONG_AGO, null)));
         return id;
     }
 

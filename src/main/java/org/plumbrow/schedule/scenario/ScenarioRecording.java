@@ -101,7 +101,14 @@ class ScenarioRecording {
 
     private CrewTerms crew(ScenarioTerms terms) {
         CrewFacts like = crews.crew(there(terms.crewId())).orElseThrow(NotFound::new);
-        return new CrewTerms(terms.name(), like.size(), like.skills(), null, there(terms.firstDay()), null);
+        return new CrewTerms(
+                terms.name(),
+                like.size(),
+                like.electricalPeople().orElse(null),
+                like.skills(),
+                null,
+                there(terms.firstDay()),
+                null);
     }
 
     private static EquipmentTerms machine(BranchProblem branch, ScenarioTerms terms) {

@@ -262,6 +262,7 @@ public enum FactorKind {
     private String endless() {
         return switch (this) {
             case RIDE_THROUGH -> "Nothing that is written down for the site reaches a limit in such an hour.";
+            case MACHINE -> "The work needs no shared equipment.";
             case GENERATOR_RUN -> "No run under the farm's load is written down; {l} days before the outage at most.";
             default -> met;
         };

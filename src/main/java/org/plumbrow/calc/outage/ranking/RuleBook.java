@@ -51,7 +51,7 @@ final class RuleBook {
         rules.add(DayRules.workDone(site, question));
         rules.add(crews);
         rules.add(UnitsRule.people(site, question.hands(), planned));
-        question.hands().machines().forEach(machine -> rules.add(UnitsRule.machine(site, machine, planned)));
+        rules.addAll(UnitsRule.machines(site, question.hands(), planned));
         rules.add(daylight);
     }
 

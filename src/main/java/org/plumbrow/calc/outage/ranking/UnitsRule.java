@@ -2,6 +2,8 @@ package org.plumbrow.calc.outage.ranking;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
 import org.plumbrow.calc.outage.CrewOffer;
 import org.plumbrow.calc.outage.WindowSearch;
 
@@ -10,36 +12,51 @@ record UnitsRule(FactorKind kind, List<Unit> units, int planned, String none) im
 
     private static final int BEFORE = WindowSearch.VISIT_BEFORE_MINUTES;
     private static final int AFTER = WindowSearch.VISIT_AFTER_MINUTES;
-    private static final int LEAST_PEOPLE = 2;
 
-    /** @param people how many of them are qualified */
-    record Unit(CrewOffer offer, int people, Spans busy) {}
+    /** @param people how many of them are qualified; empty while nobody has said, and of machines */
+    record Unit(CrewOffer offer, OptionalInt people, Spans busy) {}
 
     static UnitsRule crews(SiteSpans site, Hands hands, int planned) {
-        return new UnitsRule(FactorKind.CREW, units(site, hands), planned, "the branch has none");
+        return crews(FactorKind.CREW, site, hands.crews(), planned, "the branch has none");
     }
 
     /** Is one of them free that brings two qualified people? */
     static Rule people(SiteSpans site, Hands hands, int planned) {
-        List<Unit> enough = units(site, hands).stream()
-                .filter(unit -> unit.people >= LEAST_PEOPLE)
-                .toList();
         return new People(
-                new UnitsRule(FactorKind.PEOPLE, enough, planned, ""),
-                new UnitsRule(FactorKind.CREW, units(site, hands), planned, ""));
+                of(site, hands, planned, Hands.Crew::isEnough),
+                of(site, hands, planned, crew -> crew.qualifiedPeople().isEmpty()),
+                of(site, hands, planned, crew -> true));
     }
 
-    static UnitsRule machine(SiteSpans site, Hands.Machine machine, int planned) {
+    private static UnitsRule of(SiteSpans site, Hands hands, int planned, Predicate<Hands.Crew> which) {
+        return crews(
+                FactorKind.PEOPLE, site, hands.crews().stream().filter(which).toList(), planned, "");
+    }
+
+    /** The kinds of equipment that the work needs, or that it needs none. */
+    static List<Rule> machines(SiteSpans site, Hands hands, int planned) {
+        return hands.machines().isEmpty()
+                ? List.of(new NoMachine())
+                : hands.machines().stream()
+                        .<Rule>map(machine -> machine(site, machine, planned))
+                        .toList();
+    }
+
+    private static UnitsRule machine(SiteSpans site, Hands.Machine machine, int planned) {
         List<Unit> units = machine.units().stream()
-                .map(one -> new Unit(one, 0, site.busy(one)))
+                .map(one -> new Unit(one, OptionalInt.empty(), site.busy(one)))
                 .toList();
         return new UnitsRule(FactorKind.MACHINE, units, planned, machine.kind() + ": the branch has none");
     }
 
-    private static List<Unit> units(SiteSpans site, Hands hands) {
-        return hands.crews().stream()
-                .map(crew -> new Unit(crew.offer(), crew.qualifiedPeople(), site.busy(crew.offer())))
-                .toList();
+    private static UnitsRule crews(FactorKind kind, SiteSpans site, List<Hands.Crew> crews, int planned, String none) {
+        return new UnitsRule(
+                kind,
+                crews.stream()
+                        .map(crew -> new Unit(crew.offer(), crew.qualifiedPeople(), site.busy(crew.offer())))
+                        .toList(),
+                planned,
+                none);
     }
 
     private boolean isFree(Unit unit, int start) {
@@ -90,14 +107,41 @@ record UnitsRule(FactorKind kind, List<Unit> units, int planned, String none) im
         return Math.min(until, end - 1);
     }
 
-    /** @param any the crews whatever their people: says what is lacking when a crew is free but too small */
-    record People(UnitsRule enough, UnitsRule any) implements Rule {
+    /** What the work needs no shared equipment for, no hour lacks. */
+    record NoMachine() implements Rule {
         @Override
         public Factor judge(int start) {
-            Optional<Unit> free = enough.freeAt(start).or(() -> any.freeAt(start));
+            return Factor.atLeast(FactorKind.MACHINE, Double.POSITIVE_INFINITY, 0, "");
+        }
+
+        @Override
+        public int keepsUntil(int start) {
+            return SiteClock.endOfDay(start) - 1;
+        }
+    }
+
+    /**
+     * @param enough the crews with two qualified people
+     * @param unsaid those of whom nobody has said how many they have: their hour stays open
+     * @param any the crews whatever their people: says what is lacking when a crew is free but too small
+     */
+    record People(UnitsRule enough, UnitsRule unsaid, UnitsRule any) implements Rule {
+        @Override
+        public Factor judge(int start) {
+            Optional<Unit> two = enough.freeAt(start);
+            Optional<Unit> unknown = two.isPresent() ? Optional.empty() : unsaid.freeAt(start);
+            if (unknown.isPresent()) {
+                return Factor.open(
+                        FactorKind.PEOPLE,
+                        Hands.LEAST_PEOPLE,
+                        unknown.get().offer.name() + ": write on its page how many it has");
+            }
             // Without a free crew the crew's own factor speaks.
-            int people = free.map(Unit::people).orElse(enough.units.isEmpty() ? 0 : enough.units.get(0).people);
-            return Factor.atLeast(FactorKind.PEOPLE, people, LEAST_PEOPLE, "");
+            int people = two.or(() -> any.freeAt(start))
+                    .or(() -> enough.units.stream().findFirst())
+                    .map(unit -> unit.people.orElse(0))
+                    .orElse(0);
+            return Factor.atLeast(FactorKind.PEOPLE, people, Hands.LEAST_PEOPLE, "");
         }
 
         @Override
@@ -105,8 +149,7 @@ record UnitsRule(FactorKind kind, List<Unit> units, int planned, String none) im
             int end = SiteClock.endOfDay(start);
             int at = start;
             while (at < end) {
-                boolean enoughFree = enough.freeAt(at).isPresent();
-                int until = enoughFree ? enough.keepsUntil(at) : at;
+                int until = Math.max(freeUntil(enough, at), freeUntil(unsaid, at));
                 if (until >= end - 1) {
                     return end - 1;
                 }
@@ -116,6 +159,10 @@ record UnitsRule(FactorKind kind, List<Unit> units, int planned, String none) im
                 }
             }
             return end - 1;
+        }
+
+        private static int freeUntil(UnitsRule crews, int at) {
+            return crews.freeAt(at).isPresent() ? crews.keepsUntil(at) : at;
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.calc.calendar.ClosedDay;
@@ -113,6 +114,47 @@ class FactorEdgesTest {
         assertThat(site.isBroken(FactorKind.PEOPLE, "10:00")).isTrue();
         site.hands = new Hands(List.of(new Hands.Crew(new CrewOffer("4", "Crew 4", List.of()), 2)), List.of());
         assertThat(site.isBroken(FactorKind.PEOPLE, "10:00")).isFalse();
+    }
+
+    /** Of a crew that nobody has counted the hour stays open; one that brings two goes before. */
+    @Test
+    void qualifiedPeopleThatNobodyHasCountedStayOpen() {
+        Hands.Crew uncounted = new Hands.Crew(new CrewOffer("5", "Crew 5", List.of()), OptionalInt.empty());
+        site.hands = new Hands(List.of(uncounted), List.of());
+        assertThat(site.factor(FactorKind.PEOPLE, "10:00").verdict()).isEqualTo(Verdict.OPEN);
+        assertThat(site.factor(FactorKind.PEOPLE, "10:00").sentence())
+                .isEqualTo("Not known yet: qualified people (Crew 5: write on its page how many it has).");
+        CrewOffer.Busy afternoon =
+                new CrewOffer.Busy(HalfDay.afternoon(DAY), HalfDay.afternoon(DAY), "Quillback School");
+        Hands.Crew two = new Hands.Crew(new CrewOffer("4", "Crew 4", List.of(afternoon)), 2);
+        site.hands = new Hands(List.of(two, uncounted), List.of());
+        assertThat(site.factor(FactorKind.PEOPLE, "09:50").verdict()).isEqualTo(Verdict.MET);
+        assertThat(site.factor(FactorKind.PEOPLE, "09:51").verdict()).isEqualTo(Verdict.OPEN);
+        site.hands = new Hands(List.of(new Hands.Crew(two.offer(), 0)), List.of());
+        assertThat(site.factor(FactorKind.PEOPLE, "09:00").lacks()).isEqualTo(2);
+    }
+
+    @Test
+    void workThatNeedsNoSharedEquipmentSaysSo() {
+        assertThat(site.factor(FactorKind.MACHINE, "10:00").verdict()).isEqualTo(Verdict.MET);
+        assertThat(site.factor(FactorKind.MACHINE, "10:00").sentence())
+                .isEqualTo("The work needs no shared equipment.");
+        site.hands = new Hands(site.hands.crews(), List.of(new Hands.Machine("lift", List.of())));
+        assertThat(site.factor(FactorKind.MACHINE, "10:00").sentence())
+                .isEqualTo("Not free: lift: the branch has none.");
+    }
+
+    /** Booked until noon elsewhere: a visit begins 35 min before the start, so 12:35 is the first. */
+    @Test
+    void theEquipmentIsFreeForTheWholeVisit() {
+        CrewOffer.Busy morning = new CrewOffer.Busy(HalfDay.morning(DAY), HalfDay.morning(DAY), "North barn");
+        site.hands = new Hands(
+                site.hands.crews(),
+                List.of(new Hands.Machine("lift", List.of(new CrewOffer("b1", "Lift 1", List.of(morning))))));
+        assertThat(site.isBroken(FactorKind.MACHINE, "12:34")).isTrue();
+        assertThat(site.isBroken(FactorKind.MACHINE, "12:35")).isFalse();
+        assertThat(site.factor(FactorKind.MACHINE, "12:34").sentence())
+                .isEqualTo("Not free: Lift 1 is elsewhere, North barn.");
     }
 
     @Test
@@ -354,7 +396,8 @@ class FactorEdgesTest {
         Map<String, List<FactorKind>> rules = Map.of(
                 "utility confirmed in time", List.of(FactorKind.NOTICE, FactorKind.UTILITY_DAY, FactorKind.SLOT),
                 "permit and inspection", List.of(FactorKind.WORK_DONE),
-                "crew complete and qualified", List.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.BRANCH_DAY),
+                "crew complete and qualified",
+                        List.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.MACHINE, FactorKind.BRANCH_DAY),
                 "weather and two hours more",
                         List.of(FactorKind.WIND, FactorKind.RAIN, FactorKind.LIGHTNING, FactorKind.COLD),
                 "loads or generator",

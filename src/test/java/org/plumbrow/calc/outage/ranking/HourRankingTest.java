@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.calc.calendar.HalfDay;
@@ -130,7 +131,8 @@ class HourRankingTest {
         any.hands = new Hands(
                 List.of(
                         new Hands.Crew(new CrewOffer("1", "Crew 1", List.of(busy)), 1 + chance.nextInt(3)),
-                        new Hands.Crew(new CrewOffer("2", "Crew 2", List.of()), 1 + chance.nextInt(2))),
+                        new Hands.Crew(new CrewOffer("2", "Crew 2", List.of()), 1 + chance.nextInt(2)),
+                        new Hands.Crew(new CrewOffer("3", "Crew 3", List.of(busy)), OptionalInt.empty())),
                 List.of());
         int at = 9 + chance.nextInt(7);
         any.customer = new CustomerDays(
