@@ -120,7 +120,10 @@ class DemoMore {
         return place;
     }
 
-    /** The later its stage, the longer ago it was signed and the sooner it is promised. */
+    /**
+     * The later its stage, the longer ago it was signed and the sooner it is promised: about as many a month as the crews can
+     * build, with hardly a week to spare, so that most promises hold and a crew that is lost breaks some.
+     */
     private static void stages(Map<String, String> cells, Random random) {
         cells.keySet().stream().filter(column -> column.endsWith("_days_ago")).forEach(column -> cells.put(column, ""));
         cells.put("cutover_in_days", "");
@@ -130,7 +133,7 @@ class DemoMore {
             cells.put(stage + "_days_ago", Integer.toString(ago));
             ago += 10 + random.nextInt(25);
         }
-        cells.put("promised_in_days", Integer.toString(95 + 35 * reached + random.nextInt(130)));
+        cells.put("promised_in_days", Integer.toString(68 + 72 * reached + random.nextInt(112)));
     }
 
     /** Crews like the told ones: "Crew 5", which is like Crew 1, and so on. */
