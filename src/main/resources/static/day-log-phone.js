@@ -56,9 +56,13 @@
   const online = thumb && {form: thumb.getAttribute('form'), text: thumb.textContent};
   const draw = all => {
     const waits = all.filter(one => one.number && !one.said);
-    const isPassed = form => waits.some(one => one.form === address(form)
-      && (!form.elements.part || form.elements.part.value === one.fields.part));
     const turn = waits.findLast(one => one.form === log + '/reverse' || one.form === log + '/reverse-mistake');
+    const isTapped = (form, one) => one.form === address(form) && (!form.elements.part || form.elements.part.value === one.fields.part)
+      && (!turn || !form.closest('[data-later=reverse]') || one.number > turn.number);
+    const isPassed = form => {
+      const tapped = waits.findLast(one => isTapped(form, one));
+      return Boolean(tapped) && holds(form, tapped.fields);
+    };
     const reversed = turn ? turn.form === log + '/reverse' : Boolean(box.dataset.reversing);
     const off = waits.find(one => one.form === log + '/steps/4/done');
     if (off) clock.off(off.at + clock.ahead);
@@ -68,7 +72,11 @@
     let here = null;
     for (const part of document.querySelectorAll('.now')) {
       const taps = [...part.querySelectorAll('form[data-tap]')];
-      taps.forEach(form => { form.hidden = isPassed(form); });
+      taps.forEach((form, at) => {
+        form.hidden = isPassed(form) || ('after' in form.dataset && !taps.slice(0, at).every(isPassed));
+        const limits = form.querySelector('[data-limits]');
+        if (limits) limits.hidden = form.hidden || !waits.some(one => isTapped(form, one));
+      });
       const left = taps.some(form => !form.hidden);
       const open = !here && (part.dataset.later === 'reverse' ? reversed && left : !reversed && (left || !taps.length));
       part.hidden = !open;
@@ -79,6 +87,11 @@
     const now = find('reverse-now');
     if (now) now.hidden = reversed || !(now.dataset.may || off);
   };
+  // On the way back the loads wait for readings within their limits; the server looks again, and at all of them together.
+  const holds = (form, fields) => [...form.querySelectorAll('[data-reading]')].every(({dataset: {reading, least, most, must}}) => {
+    const read = (fields[reading] ?? '').replace(/,/g, '').trim();
+    return read !== '' && (!must || read === must) && (!least || (Number(read) >= Number(least) && Number(read) <= Number(most)));
+  });
   // The steps of a log that is opened on this phone and not yet at the server.
   const openWith = opening => {
     document.querySelectorAll('[data-opened]').forEach(part => { part.hidden = !opening; });

@@ -460,8 +460,16 @@ class DayLogOfflineTest {
 
     private static void reversing(Page page) {
         assertThat(page.locator(".way")).isVisible();
-        assertThat(page.locator(".thumbs .done")).hasText("The power is back on");
+        assertThat(page.locator(".thumbs .done")).hasText("The line side is read");
+        assertThat(page.locator("#on-form")).isHidden();
         assertThat(page.locator("#reverse-now")).isHidden();
+    }
+
+    private static void lineSide(Page page, String legA) {
+        page.fill("#back-A-N", legA);
+        page.fill("#back-B-N", "120");
+        page.fill("#back-A-B", "240");
+        tap(page);
     }
 
     @Test
@@ -483,7 +491,12 @@ class DayLogOfflineTest {
         left(page);
         page = opened(phone, log);
         reversing(page);
-        page.click(".thumbs .done");
+        lineSide(page, "131");
+        assertThat(page.locator("[data-limits]")).isVisible();
+        assertThat(page.locator("#on-form")).isHidden();
+        lineSide(page, "120");
+        assertThat(page.locator(".thumbs .done")).hasText("The power is back on");
+        tap(page);
         assertThat(page.locator(".way")).isHidden();
         phone.setOffline(false);
         page.evaluate("() => dispatchEvent(new Event('online'))");

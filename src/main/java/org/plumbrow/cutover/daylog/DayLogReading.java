@@ -88,6 +88,7 @@ class DayLogReading {
                     "",
                     List.of(),
                     List.of(),
+                    null,
                     stand == Stand.TO_OPEN ? toOpen(project) : List.of());
         }
         OutageFacts window = live.isPresent()
@@ -102,10 +103,16 @@ class DayLogReading {
         LogState fresh = new LogState(
                 Procedure.of(way, generator, minutes.of(project, project.site().threePhase())), List.of());
         return Arrays.stream(org.plumbrow.calc.electrical.Service.values())
-                .map(service -> new DayLogSheet.ToOpenView(
-                        service.name(),
-                        new StepsToCome(fresh, LogPen.readings(service, generator, project)).after(Optional.empty())))
+                .map(service -> toOpen(fresh, service, LogPen.readings(service, generator, project)))
                 .toList();
+    }
+
+    private static DayLogSheet.ToOpenView toOpen(
+            LogState fresh, org.plumbrow.calc.electrical.Service service, Readings readings) {
+        return new DayLogSheet.ToOpenView(
+                service.name(),
+                new StepsToCome(fresh, readings).after(Optional.empty()),
+                DayLogSheet.BackView.blank(fresh, readings));
     }
 
     /** The log of one day, to be looked at; empty if that day has none here. */

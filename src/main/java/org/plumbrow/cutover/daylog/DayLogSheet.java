@@ -16,6 +16,7 @@ import org.plumbrow.project.ProjectFacts;
  * @param later what comes after now, so that a phone can go on without signal
  * @param reversedAt when the reversal that stands was begun
  * @param reversedBecause why the work was reversed; empty when it was not, or before somebody has said why
+ * @param back what is read on the way back; null where nothing can be reversed
  * @param toOpen the steps of each kind of service, before the log is open
  * @param now the step at which one stands; null when all is done or the work is being reversed
  */
@@ -31,6 +32,7 @@ record DayLogSheet(
         String reversedBecause,
         List<String> warnings,
         List<LaterView> later,
+        @Nullable BackView back,
         List<ToOpenView> toOpen) {
 
     /**
@@ -139,7 +141,32 @@ record DayLogSheet(
     record LaterView(LogStep step, List<Asked> asked, List<Hold.Part> parts) {}
 
     /** What is to come if the service is of this kind. */
-    record ToOpenView(String service, List<LaterView> later) {}
+    record ToOpenView(String service, List<LaterView> later, BackView back) {}
+
+    /**
+     * What is read on the way back, before any load returns.
+     *
+     * @param against what keeps the loads off; empty before the reversal is begun, too
+     * @param right whether all was read and is as it has to be
+     * @param basis what the log says, once it is right
+     */
+    record BackView(List<BackField> fields, List<String> against, boolean right, List<String> basis) {
+        /** Before anybody has reversed: for a phone that does so without signal. */
+        static BackView blank(LogState state, Readings readings) {
+            ReversalReadings way = new ReversalReadings(state, readings);
+            return new BackView(
+                    readings.of(Procedure.UTILITY_CLOSES).stream()
+                            .map(asked ->
+                                    new BackField(new FieldView(asked, "", "", "", "", false, ""), way.limits(asked)))
+                            .toList(),
+                    List.of(),
+                    false,
+                    List.of());
+        }
+    }
+
+    /** @param limits what a phone without signal holds it against */
+    record BackField(FieldView view, ReversalReadings.Limits limits) {}
 
     /**
      * A reading as the form shows it.

@@ -187,9 +187,12 @@ public class LogReversal {
             if (writing.state().powerOnAt().isPresent()) {
                 return Said.refused("", "The power is back on already. Correct the time if it is wrong.");
             }
-            Optional<Refusal> time = writing.against(typed);
-            if (time.isPresent()) {
-                return Said.refused(List.of(time.get()));
+            List<Refusal> against =
+                    new ArrayList<>(writing.against(typed).stream().toList());
+            new ReversalReadings(writing.state(), writing.readings())
+                    .against().stream().map(Refusal::ofForm).forEach(against::add);
+            if (!against.isEmpty()) {
+                return Said.refused(against);
             }
             Instant at = writing.at(typed);
             writing.about(entryId, stepOfReversal(writing), EntryKind.POWER_ON, null, null, at);

@@ -110,12 +110,23 @@ final class LogState {
         return of(step, EntryKind.DONE).stream().map(Effective::at).min(Comparator.naturalOrder());
     }
 
-    /** Read last for this quantity in this step. */
+    /**
+     * Read last for this quantity in this step. What was read when the utility closed says nothing of the next closing, on
+     * the way back.
+     */
     Optional<Effective> reading(String step, String quantity) {
-        List<Effective> all = of(step, EntryKind.READING).stream()
+        List<Effective> counted = step.equals(Procedure.UTILITY_CLOSES) ? sinceReversed() : effective;
+        List<Effective> all = counted.stream()
+                .filter(one -> one.entry().step().equals(step) && one.entry().kind() == EntryKind.READING)
                 .filter(one -> quantity.equals(one.entry().quantity()))
                 .toList();
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    }
+
+    /** In the order in which the log got them; everything while nothing is reversed. */
+    private List<Effective> sinceReversed() {
+        List<Effective> begun = of(EntryKind.REVERSE);
+        return begun.isEmpty() ? effective : effective.subList(effective.indexOf(begun.get(0)), effective.size());
     }
 
     Optional<String> value(String step, String quantity) {

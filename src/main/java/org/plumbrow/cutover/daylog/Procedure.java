@@ -16,6 +16,9 @@ final class Procedure {
 
     static final String POWER_OFF = "4";
     static final String CONNECT = "7";
+    /** Volts, rotation and load before anything is opened. */
+    static final String READ_BEFORE = "2";
+
     static final String UTILITY_CLOSES = "10";
     static final String LOADS_BACK = "11";
     static final String GENERATOR_BACK = "12";

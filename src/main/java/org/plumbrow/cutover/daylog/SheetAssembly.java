@@ -10,6 +10,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.cutover.OutageFacts;
 import org.plumbrow.cutover.daylog.DayLogReading.Typed;
+import org.plumbrow.cutover.daylog.DayLogSheet.BackField;
+import org.plumbrow.cutover.daylog.DayLogSheet.BackView;
 import org.plumbrow.cutover.daylog.DayLogSheet.ClockView;
 import org.plumbrow.cutover.daylog.DayLogSheet.FieldView;
 import org.plumbrow.cutover.daylog.DayLogSheet.NowView;
@@ -61,7 +63,27 @@ final class SheetAssembly {
                 stand == Stand.RUNNING || stand == Stand.REVERSING
                         ? new StepsToCome(state, readings).after(current)
                         : List.of(),
+                back(stand),
                 List.of());
+    }
+
+    private @Nullable BackView back(Stand stand) {
+        if (stand == Stand.RUNNING) {
+            return BackView.blank(state, readings);
+        }
+        if (stand != Stand.REVERSING) {
+            return null;
+        }
+        ReversalReadings way = new ReversalReadings(state, readings);
+        LogStep closes = state.step(Procedure.UTILITY_CLOSES);
+        List<String> against = way.against();
+        return new BackView(
+                readings.of(closes.code()).stream()
+                        .map(asked -> new BackField(field(closes, asked), way.limits(asked)))
+                        .toList(),
+                against,
+                against.isEmpty(),
+                against.isEmpty() ? read(Procedure.UTILITY_CLOSES, Procedure.READ_BEFORE) : List.of());
     }
 
     private Stand stand() {

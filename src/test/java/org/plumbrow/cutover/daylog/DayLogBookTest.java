@@ -522,6 +522,7 @@ class DayLogBookTest {
                 .extracting(Refusal::sentence)
                 .isEqualTo("Say first when the power was back on.");
         clock.pass(java.time.Duration.ofMinutes(20));
+        lineSideRead(VOLTS);
         stored(asPm(() -> reversal.powerOn(project, Ids.next(), null)));
         assertThat(asPm(() -> book.close(project)))
                 .get()
@@ -544,12 +545,49 @@ class DayLogBookTest {
         stored(done("8", Map.of("insulation", "550")));
         stored(asPm(() -> reversal.reverse(project, Ids.next())));
         assertThat(state().reverseReason()).isEmpty();
+        lineSideRead(VOLTS);
         stored(asPm(() -> reversal.powerOn(project, Ids.next(), null)));
         assertThat(sentences(asPm(() -> reversal.begunByMistake(project, Ids.next(), "no"))))
                 .containsExactly(LogReversal.POWER_IS_BACK);
         LogEntry standing = state().of(EntryKind.REVERSE).get(0).entry();
         assertThat(sentences(asPm(() -> changes.takeBack(project, Ids.next(), standing.id(), "no"))))
                 .containsExactly(LogReversal.POWER_IS_BACK);
+    }
+
+    private void lineSideRead(Map<String, String> volts) {
+        stored(asPm(() -> steps.read(project, new LogSteps.Work(Ids.next(), "10", volts, Map.of(), null))));
+    }
+
+    private List<String> againstPower() {
+        return sentences(asPm(() -> reversal.powerOn(project, Ids.next(), null)));
+    }
+
+    /** 126 V is the end of Range A of 120 V, as before; 127 lies outside it. */
+    @Test
+    void noLoadReturnsBeforeTheLineSideIsReadAndHoldsItsLimits() {
+        goesWellUpTo("7");
+        stored(asPm(() -> reversal.reverse(project, Ids.next())));
+        assertThat(againstPower()).hasSize(3).allMatch(no -> no.endsWith("not read since the reversal began."));
+        lineSideRead(Map.of("A-N", "127", "B-N", "122", "A-B", "243"));
+        assertThat(againstPower())
+                .singleElement()
+                .asString()
+                .endsWith("Before the work it lay inside. The loads stay off: the utility opens again.");
+        assertThat(state().powerOnAt()).isEmpty();
+        lineSideRead(Map.of("A-N", "126", "B-N", "122", "A-B", "248"));
+        stored(asPm(() -> reversal.powerOn(project, Ids.next(), null)));
+    }
+
+    @Test
+    void whatWasReadBeforeTheReversalDoesNotCountForTheWayBack() {
+        goesWellUpTo("10");
+        assertThat(state().value("10", "A-N")).isPresent();
+        stored(asPm(() -> reversal.reverse(project, Ids.next())));
+        assertThat(state().value("10", "A-N")).isEmpty();
+        assertThat(againstPower()).hasSize(3);
+        lineSideRead(VOLTS);
+        assertThat(state().of("10", EntryKind.READING)).hasSize(6);
+        stored(asPm(() -> reversal.powerOn(project, Ids.next(), null)));
     }
 
     @Test

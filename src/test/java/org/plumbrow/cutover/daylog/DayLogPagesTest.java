@@ -246,12 +246,25 @@ class DayLogPagesTest {
         assertThat(post("/reverse")).hasStatus3xxRedirection();
         assertThat(page("").select(".now:not([hidden]) .way li")).hasSize(6);
         assertThat(page("").select(".now p.soft:contains(Begun)").text()).isEqualTo("Begun at 8:36 am.");
+        assertThat(page("").select(".thumbs .done").text()).isEqualTo("The line side is read");
+        assertThat(post("/power-on")).hasStatus(422).bodyText().contains("not read since the reversal began");
+        Document back = page("");
+        assertThat(back.select("#on-form").hasAttr("hidden")).isTrue();
+        assertThat(back.select("#back-form input[data-least]").eachAttr("name"))
+                .containsExactly("r.A-N", "r.B-N", "r.A-B");
+        assertThat(post("/steps/10/readings", "r.A-N", "131", "r.B-N", "122", "r.A-B", "243"))
+                .hasStatus3xxRedirection();
+        assertThat(page("").select("#back-against").text()).contains("The loads stay off");
+        assertThat(page("").select("#back-form #r-A-N").val()).isEqualTo("131");
+        assertThat(post("/steps/10/readings", "r.A-N", "121")).hasStatus3xxRedirection();
+        assertThat(page("").select("#back-form")).isEmpty();
+        assertThat(page("").select(".now:not([hidden])").text()).contains("Leg A to neutral: 121 V, before");
         assertThat(page("").select(".thumbs .done").text()).isEqualTo("The power is back on");
         assertThat(post("/power-on")).hasStatus3xxRedirection();
         assertThat(post("/close")).hasStatus(422).bodyText().contains("Write first why it was reversed.");
         assertThat(post("/reverse-reason", "reason", "A bolt sheared")).hasStatus3xxRedirection();
         assertThat(post("/close")).hasStatus3xxRedirection();
-        assertThat(page("").text()).contains("Reversed; the power was off for 8 min.");
+        assertThat(page("").text()).contains("Reversed; the power was off for 20 min.");
     }
 
     @Test
@@ -464,6 +477,7 @@ class DayLogPagesTest {
     void theLogOfAReversedDayStaysToBeReadWhenAnotherWindowIsBooked() {
         upToPowerOff();
         post("/reverse");
+        post("/steps/10/readings", "r.A-N", "121", "r.B-N", "122", "r.A-B", "243");
         post("/power-on");
         post("/reverse-reason", "reason", "A bolt sheared");
         post("/close");
