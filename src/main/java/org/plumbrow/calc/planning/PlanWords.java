@@ -50,7 +50,7 @@ public final class PlanWords {
     /** Why an activity does not start earlier, as one sentence. */
     public String bound(Bound bound) {
         if (bound instanceof Bound.After after) {
-            return "%s comes first and ends %s.".formatted(activity(after.activityId()), when(after.finished()));
+            return "Follows %s, done %s.".formatted(activity(after.activityId()), when(after.finished()));
         }
         if (bound instanceof Bound.CrewBusy busy) {
             return "%s works on %s until %s."

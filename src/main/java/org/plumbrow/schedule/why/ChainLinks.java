@@ -2,6 +2,7 @@ package org.plumbrow.schedule.why;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -45,6 +46,21 @@ final class ChainLinks {
                 Math.min(from, WHOLE - length),
                 length,
                 row.isWait());
+    }
+
+    /** Where most of the time goes, in calendar days. */
+    String longest(List<PlannedRow> chain) {
+        return chain.size() < 2
+                ? ""
+                : chain.stream()
+                        .max(Comparator.comparingLong(ChainLinks::days))
+                        .map(row -> "Most of the time goes to %s%s: %d of the %d days from today to the date."
+                                .formatted(row.words(), row.isWait() ? ", a wait" : "", days(row), days))
+                        .orElse("");
+    }
+
+    private static long days(PlannedRow row) {
+        return ChronoUnit.DAYS.between(row.start().date(), row.finish().date()) + 1;
     }
 
     private int place(LocalDate day) {

@@ -85,6 +85,7 @@ class WhyThisDate {
                 activity.title(),
                 List.of(),
                 "",
+                "",
                 clash(project, activity, branch.toCore()),
                 Optional.empty(),
                 Optional.empty());
@@ -118,6 +119,7 @@ class WhyThisDate {
                 activity.key(),
                 activity.title(),
                 links.of(chain.links()),
+                links.longest(chain.links()),
                 links.sentence(chain.cause()),
                 clash(project, activity, problem),
                 seesAll ? promised(problem, rows, activity) : Optional.empty(),

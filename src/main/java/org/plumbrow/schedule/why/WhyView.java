@@ -11,6 +11,7 @@ import org.plumbrow.project.ProjectFacts;
  * @param key the activity's, within its project
  * @param title "Racking"
  * @param chain first cause first, the activity itself last; empty without a date
+ * @param longest which link takes most of the time; empty where there is only one
  * @param cause what bound the first of them
  * @param clash what cannot hold together, a sentence each; empty where nothing clashes or it may not be seen
  * @param promised whether the promise that the activity decides can be kept; empty where it decides none
@@ -22,6 +23,7 @@ record WhyView(
         String key,
         String title,
         List<Link> chain,
+        String longest,
         String cause,
         List<String> clash,
         Optional<Promised> promised,

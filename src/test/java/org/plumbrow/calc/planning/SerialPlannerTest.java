@@ -54,7 +54,7 @@ class SerialPlannerTest {
         isPlaced("p", morning(1), morning(4));
         isPlaced("r", afternoon(4), morning(8));
         assertThat(why("p")).isEqualTo("It can start at once.");
-        assertThat(why("r")).isEqualTo("Sedge Hollow Dairy, posts comes first and ends at noon on Thu, Mar 4.");
+        assertThat(why("r")).isEqualTo("Follows Sedge Hollow Dairy, posts, done at noon on Thu, Mar 4.");
     }
 
     @Test

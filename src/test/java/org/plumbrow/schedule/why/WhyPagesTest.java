@@ -89,6 +89,7 @@ class WhyPagesTest {
         assertThat(racking.select(".chain li").last().text()).startsWith("Racking, ");
         assertThat(racking.select(".chain").text()).contains(", Alder Farm");
         assertThat(racking.select(".chain svg rect.works")).isNotEmpty();
+        assertThat(racking.text()).containsPattern("Most of the time goes to .*: \\d+ of the \\d+ days from today");
     }
 
     @Test
