@@ -9,7 +9,9 @@ import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
@@ -34,14 +36,14 @@ import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.util.FileSystemUtils;
 
 /**
- * Sites of the demo on their way from what is still waited for to a finished day without power: on the pages, by
+ * Three sites of the demo on their way from what is still waited for to a finished day without power: on the pages, by
  * the people whose work it is, with a phone that loses its signal while the power is off. It has a demo of its own, as
  * the days pass in it; they never go back, so the walks have an order.
  */
 @LoadedDemo
 @DirtiesContext
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-@Timeout(value = 3, unit = TimeUnit.MINUTES)
+@Timeout(value = 6, unit = TimeUnit.MINUTES)
 class CutoverDayWalkTest {
 
     @TestConfiguration(proxyBeanMethods = false)
@@ -100,6 +102,79 @@ class CutoverDayWalkTest {
             finished(day);
         }
         passed();
+    }
+
+    /** On the first day a lug shears: everything is put back, and a new day is agreed. */
+    @Test
+    @Order(2)
+    void aDairyWithATankWhoseFirstDayIsReversed() {
+        begin("Copse End Dairy", "tamsin");
+        assertThat(desk.receiveAll()).isPositive();
+        LocalDateTime first = agreed("VE-730118");
+        dayBefore(first);
+        desk.everythingIsReady("Tamsin");
+        try (BrowserContext phone = onTheDay(first)) {
+            reversed(new DayPhone(phone, project.toString(), "Tamsin", "Hanne"), first);
+        }
+        signIn();
+        LocalDateTime second = agreed("VE-730245");
+        assertThat(second).isAfter(first);
+        dayBefore(second);
+        desk.everythingIsReady("Tamsin");
+        try (BrowserContext phone = onTheDay(second)) {
+            DayPhone day = new DayPhone(phone, project.toString(), "Tamsin", "Hanne");
+            day.open(LocalTime.of(16, 0), "The cows are milked at half past four.");
+            withTheNetworkCut(day);
+            finished(day);
+        }
+        passed();
+    }
+
+    @Test
+    @Order(3)
+    void aSchoolWithItsArrayOnTheRoof() {
+        begin("Quillback School", "wim");
+        assertThat(desk.receiveAll()).isPositive();
+        desk.passGate("installed");
+        LocalDate free = desk.askTheCustomerForADay("teachers' day");
+        LocalDateTime hour = agreed("MP-730301");
+        assertThat(hour.toLocalDate()).isEqualTo(free);
+        dayBefore(hour);
+        desk.everythingIsReady("Wim");
+        try (BrowserContext phone = onTheDay(hour)) {
+            DayPhone day = new DayPhone(phone, project.toString(), "Wim", "Ottilie");
+            day.open(hour.toLocalTime().plusHours(5), "The kitchen cooks at noon.");
+            withTheNetworkCut(day);
+            finished(day);
+        }
+        passed();
+    }
+
+    private LocalDateTime agreed(String number) {
+        LocalDateTime hour = desk.bookTheBestHour();
+        desk.bothAgree(number);
+        assertThat(booked()).isEqualTo(hour);
+        return hour;
+    }
+
+    /** Without signal, in the middle of the connections. */
+    private void reversed(DayPhone day, LocalDateTime hour) {
+        day.open(hour.toLocalTime().plusHours(5), "The cows are milked at half past four.");
+        day.upTo("steps/6/");
+        long before = entries();
+        day.cutTheNetwork();
+        day.upTo("steps/7/");
+        day.reverse();
+        assertThat(entries()).isEqualTo(before);
+        day.signalIsBack();
+        day.because("A lug sheared, and there is no second one on the truck.");
+        day.close();
+        assertThat(one("select outcome from day_log where project_id = ?", String.class))
+                .isEqualTo("REVERSED");
+        assertThat(all(
+                        "select e.kind from day_log_entry e join day_log l on l.id = e.day_log_id where l.project_id = ? and e.kind in ('REVERSE', 'POWER_ON')",
+                        String.class))
+                .containsExactlyInAnyOrder("REVERSE", "POWER_ON");
     }
 
     private void begin(String name, String manager) {

@@ -23,6 +23,7 @@ final class DayPhone {
               return form.getAttribute('action').split('/day-log/')[1] + (part ? ' ' + part.value : '');
             }
             """;
+    private static final String WHY = "section[aria-labelledby=why-reversed]";
     private static final int MINUTES_A_STEP = 6;
     private static final int SOON_MS = 6_000;
     private static final int IN_THE_END_MS = 20_000;
@@ -216,13 +217,16 @@ final class DayPhone {
         assertThat(page.locator(".way")).isVisible();
         WalkedDays.pass(4 * MINUTES_A_STEP);
         page.evaluate(WalkedDays.onThePhone());
+        assertThat(asked()).startsWith("steps/10/readings");
+        fillAndTap(asked());
+        assertThat(page.locator(".thumbs .done")).hasText("The power is back on");
         page.click(".thumbs .done");
         assertThat(page.locator(".way")).isHidden();
     }
 
     void because(String reason) {
-        page.fill("#why-reversed #r-reason", reason);
-        page.click("#why-reversed button");
-        assertThat(page.locator("#why-reversed")).containsText(reason);
+        page.fill(WHY + " #r-reason", reason);
+        page.click(WHY + " button");
+        assertThat(page.locator(WHY)).containsText(reason);
     }
 }

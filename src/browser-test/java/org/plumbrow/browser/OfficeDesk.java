@@ -211,8 +211,17 @@ record OfficeDesk(Page page, String project) {
         send("main form button");
     }
 
+    /** The steps of the day as the frozen drawing has them, where there is one. */
+    private void stepsFromTheDrawing() {
+        open("/outage/steps");
+        if (has("main form[action$='/outage/steps'] button")) {
+            send("main form[action$='/outage/steps'] button");
+        }
+    }
+
     /** Everything that somebody has to say is said, and a person says go. */
     void everythingIsReady(String person) {
+        stepsFromTheDrawing();
         open("/outage/readiness");
         for (String item : hrefs("section[aria-labelledby=people] a[href*='/readiness/']")) {
             page.navigate(item);
