@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** Which crews may do a work: by skill, by name, and by the rule that one crew does all of a group. */
 final class CrewChoice {
@@ -13,6 +14,8 @@ final class CrewChoice {
     private final Board board;
     private final Map<String, Integer> crewOfGroup = new HashMap<>();
     private final Map<String, List<Integer>> members = new HashMap<>();
+    /** Who may do all of a group, found once a group. */
+    private final Map<String, List<Integer>> crewsOfGroup = new HashMap<>();
 
     CrewChoice(Board board) {
         this.board = board;
@@ -34,17 +37,21 @@ final class CrewChoice {
     /** The crews that may do it now, in the problem's order: the group's crew alone once there is one. */
     List<Integer> of(int number) {
         Optional<String> group = group(board.activity(number));
-        Integer settled = group.map(crewOfGroup::get).orElse(null);
-        List<Integer> possible = new ArrayList<>();
-        for (int crew = 0; crew < board.crews.length; crew++) {
-            boolean mayAll = settled == null
-                    ? group.map(members::get).orElse(List.of(number)).stream().allMatch(may(crew))
-                    : settled == crew && may(crew).test(number);
-            if (mayAll) {
-                possible.add(crew);
-            }
+        if (group.isEmpty()) {
+            return ableTo(number);
         }
-        return possible;
+        Integer settled = crewOfGroup.get(group.get());
+        if (settled == null) {
+            return crewsOfGroup.computeIfAbsent(group.get(), this::ableToDoAll);
+        }
+        return may(settled).test(number) ? List.of(settled) : List.of();
+    }
+
+    private List<Integer> ableToDoAll(String group) {
+        return IntStream.range(0, board.crews.length)
+                .filter(crew -> members.get(group).stream().allMatch(may(crew)))
+                .boxed()
+                .toList();
     }
 
     /** The crews that could do it by skill and name alone. */

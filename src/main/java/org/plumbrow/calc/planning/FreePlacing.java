@@ -25,8 +25,10 @@ final class FreePlacing {
     void placeAll() {
         sayCircles();
         Priorities priorities = new Priorities(board);
-        Comparator<Integer> urgency = Comparator.<Integer>comparingInt(
-                        number -> guidance.rank(board.activity(number).id()))
+        int[] rank = board.network.activities.stream()
+                .mapToInt(activity -> guidance.rank(activity.id()))
+                .toArray();
+        Comparator<Integer> urgency = Comparator.<Integer>comparingInt(number -> rank[number])
                 .thenComparing(number -> priorities.latestStart[number])
                 .thenComparing(number -> -priorities.weight[number])
                 .thenComparing(Comparator.naturalOrder());

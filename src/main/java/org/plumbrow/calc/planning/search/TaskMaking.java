@@ -32,6 +32,10 @@ final class TaskMaking {
     private final Map<String, Integer> poolNumbers = new HashMap<>();
     private final Map<String, List<Activity>> members = new HashMap<>();
     private final Map<String, Integer> groupNumbers = new HashMap<>();
+    /** Of each group: the crew it is settled with, and who may do all of it. */
+    private final Map<String, Optional<String>> settledCrews = new HashMap<>();
+
+    private final Map<String, int[]> crewsOfGroup = new HashMap<>();
     private final List<List<Integer>> groups = new ArrayList<>();
     private final Map<Object, int[]> tables = new HashMap<>();
 
@@ -133,12 +137,21 @@ final class TaskMaking {
     /** As the planner chooses: the group's settled crew alone, else those that may do all of the group. */
     private int[] crews(Activity activity) {
         Optional<String> key = group(activity);
-        List<Activity> together = key.map(members::get).orElse(List.of(activity));
-        Optional<String> settled = settledCrew(together);
+        if (key.isEmpty()) {
+            return crewsForAll(List.of(activity));
+        }
+        Optional<String> settled =
+                settledCrews.computeIfAbsent(key.get(), name -> settledCrew(members.getOrDefault(name, List.of())));
+        if (settled.isEmpty()) {
+            return crewsOfGroup.computeIfAbsent(key.get(), name -> crewsForAll(members.get(name)));
+        }
+        int only = crewNumbers.get(settled.get());
+        return may(problem.crews().get(only), activity) ? new int[] {only} : new int[0];
+    }
+
+    private int[] crewsForAll(List<Activity> together) {
         return problem.crews().stream()
-                .filter(crew -> settled.isPresent()
-                        ? settled.get().equals(crew.id()) && may(crew, activity)
-                        : together.stream().allMatch(member -> may(crew, member)))
+                .filter(crew -> together.stream().allMatch(member -> may(crew, member)))
                 .mapToInt(crew -> crewNumbers.get(crew.id()))
                 .toArray();
     }
