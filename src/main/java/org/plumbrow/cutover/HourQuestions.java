@@ -28,6 +28,7 @@ import org.plumbrow.cutover.ridethrough.LoadAnswers;
 import org.plumbrow.cutover.ridethrough.OnSite;
 import org.plumbrow.cutover.ridethrough.SiteTimes;
 import org.plumbrow.cutover.ridethrough.SiteWeather;
+import org.plumbrow.permit.AwaitedBook;
 import org.plumbrow.project.ProjectFacts;
 import org.springframework.stereotype.Component;
 
@@ -50,8 +51,10 @@ class HourQuestions {
 
     private final Crews crews;
     private final MachineCalendar machines;
+    private final AwaitedBook awaited;
 
-    HourQuestions(Crews crews, MachineCalendar machines) {
+    HourQuestions(Crews crews, MachineCalendar machines, AwaitedBook awaited) {
+        this.awaited = awaited;
         this.crews = crews;
         this.machines = machines;
     }
@@ -81,6 +84,7 @@ class HourQuestions {
                 days.utility(),
                 days.branch(),
                 withoutStop(days.earliest()),
+                PermitsOfOutage.of(awaited.ofProject(project.id()), asking.today()),
                 hands(project, asking, days),
                 daylight(project, asking.branch().zone(), first, hours / 24),
                 new CustomerDays(

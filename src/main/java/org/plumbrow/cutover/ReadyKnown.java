@@ -78,6 +78,7 @@ class ReadyKnown {
                 steps.inForce(project.id()).orElse(null),
                 steps.made(window.id()).orElse(null)));
         List<Factor> factors = hour.factors(project, window, site, asking);
+        add(lines, "Permit and inspection, as written down", factors, Set.of(FactorKind.PERMIT));
         add(lines, "Crew and qualified people", factors, CREW);
         add(lines, "Hours of utility, daylight and customer", factors, TIMES);
         add(lines, "Animals and milk", factors, ANIMALS);

@@ -25,6 +25,7 @@
             "design :: draft",
             "survey",
             "crew",
+            "permit",
             "schedule",
             "schedule :: activity",
             "calc",

@@ -46,7 +46,7 @@ public record Awaited(
     }
 
     /** Whether the other is the same question, asked later. */
-    boolean isAskedAgainBy(Awaited other) {
+    public boolean isAskedAgainBy(Awaited other) {
         return other.kind == kind
                 && other.about.equals(about)
                 && other.sentOn != null

@@ -12,6 +12,7 @@ import org.plumbrow.branch.BranchSettings;
 import org.plumbrow.branch.PermitOfficeFacts;
 import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.database.ReadOnce;
 import org.plumbrow.evidence.EvidenceFacts;
 import org.plumbrow.evidence.EvidenceStore;
 import org.plumbrow.project.Journal;
@@ -74,6 +75,14 @@ public class AwaitedBook {
         return look.once(OfLook.class, project -> new OfLook(rows.ofProject(project.id())))
                 .waits();
     }
+
+    /** All of a project, once a page; callers have asked who may. */
+    @Transactional(readOnly = true)
+    public List<Awaited> ofProject(UUID projectId) {
+        return ReadOnce.of(new OfProject(projectId), () -> rows.ofProject(projectId));
+    }
+
+    private record OfProject(UUID id) {}
 
     private record OfLook(List<Awaited> waits) {}
 

@@ -5,10 +5,13 @@ import static org.plumbrow.calc.outage.ranking.SiteClock.DAY;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.plumbrow.calc.calendar.Notice;
 import org.plumbrow.calc.outage.WindowQuestion.Promise;
+import org.plumbrow.calc.outage.ranking.HourQuestion.StopsCounting;
 
 /** Rules that say the same of every minute of a day. */
 final class DayRules {
@@ -54,6 +57,17 @@ final class DayRules {
                     Math.max(0, ChronoUnit.DAYS.between(day, question.earliest().day()));
             return Factor.atMost(
                     FactorKind.WORK_DONE, early, 0, question.earliest().why());
+        });
+    }
+
+    /** That which ends first speaks; days behind it are what has to be won. */
+    static Rule permits(SiteSpans site, HourQuestion question) {
+        Optional<StopsCounting> first = question.permits().stream().min(Comparator.comparing(StopsCounting::lastDay));
+        return OfDay.of(site, day -> {
+            long behind = first.map(one -> Math.max(0, ChronoUnit.DAYS.between(one.lastDay(), day)))
+                    .orElse(0L);
+            return Factor.atMost(
+                    FactorKind.PERMIT, behind, 0, first.map(StopsCounting::why).orElse(""));
         });
     }
 

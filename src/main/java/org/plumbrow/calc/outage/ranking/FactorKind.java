@@ -43,6 +43,13 @@ public enum FactorKind {
             "The work before the outage is done by then.",
             "Not done by then: {d}.",
             "Have done {by} days earlier: {d}."),
+    PERMIT(
+            "permit and inspection",
+            "days",
+            1,
+            "No permit that is written down ends before that day, and no inspection of the service side asks for a correction.",
+            "{d}.",
+            "Put it right before that day: {d}."),
     CREW(
             "crew",
             "crews",

@@ -19,6 +19,7 @@ import org.plumbrow.calc.outage.WindowQuestion.Promise;
  * @param through last start looked at
  * @param everyMinutes from one start to the next, 5 to 1,440
  * @param earliest from when the work before the outage is done
+ * @param permits what must still count on the day
  * @param daylight of each day; a day without one is open
  */
 public record HourQuestion(
@@ -30,6 +31,7 @@ public record HourQuestion(
         UtilityTerms utility,
         WorkingCalendar branch,
         Earliest earliest,
+        List<StopsCounting> permits,
         Hands hands,
         Map<LocalDate, Daylight> daylight,
         CustomerDays customer,
@@ -51,7 +53,16 @@ public record HourQuestion(
         }
         daylight = Map.copyOf(daylight);
         loads = List.copyOf(loads);
+        permits = List.copyOf(permits);
     }
+
+    /**
+     * A paper without which nothing is connected.
+     *
+     * @param lastDay on which it counts
+     * @param why said of every day behind that: "the electrical permit ends Mar 9"
+     */
+    public record StopsCounting(LocalDate lastDay, String why) {}
 
     /**
      * Minutes without power. Low, typical and high are taken as the 10, 50 and 90 of 100 points of a log-normal half on

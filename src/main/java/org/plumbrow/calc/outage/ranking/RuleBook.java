@@ -49,6 +49,7 @@ final class RuleBook {
     private void branch(DayRules.ByDaylight daylight) {
         rules.add(new SpanRules.Free(FactorKind.BRANCH_DAY, site.closed(question.branch()), planned));
         rules.add(DayRules.workDone(site, question));
+        rules.add(DayRules.permits(site, question));
         rules.add(crews);
         rules.add(UnitsRule.people(site, question.hands(), planned));
         rules.addAll(UnitsRule.machines(site, question.hands(), planned));

@@ -96,6 +96,21 @@ class FactorEdgesTest {
                 .isEqualTo("Not done by then: AC gear not landed.");
     }
 
+    @Test
+    void permitsStillCountOnTheDay() {
+        assertThat(site.factor(FactorKind.PERMIT, "10:00").verdict()).isEqualTo(Verdict.MET);
+        site.permits = List.of(
+                new HourQuestion.StopsCounting(DAY.plusDays(9), "the agreement counts longer"),
+                new HourQuestion.StopsCounting(DAY, "Electrical permit counts only until the day"));
+        assertThat(site.isBroken(FactorKind.PERMIT, "10:00")).isFalse();
+        site.permits =
+                List.of(new HourQuestion.StopsCounting(DAY.minusDays(1), "Electrical permit counts only until then"));
+        assertThat(site.isBroken(FactorKind.PERMIT, "10:00")).isTrue();
+        assertThat(site.factor(FactorKind.PERMIT, "10:00").sentence())
+                .isEqualTo("Electrical permit counts only until then.");
+        assertThat(site.factor(FactorKind.PERMIT, "10:00").lacks()).isEqualTo(1);
+    }
+
     /** The visit lasts from 35 min before to 40 min after: until noon for a start at 9:50. */
     @Test
     void theCrewIsFreeForTheWholeVisit() {
@@ -395,7 +410,7 @@ class FactorEdgesTest {
                 OptionalDouble.of(75));
         Map<String, List<FactorKind>> rules = Map.of(
                 "utility confirmed in time", List.of(FactorKind.NOTICE, FactorKind.UTILITY_DAY, FactorKind.SLOT),
-                "permit and inspection", List.of(FactorKind.WORK_DONE),
+                "permit and inspection", List.of(FactorKind.WORK_DONE, FactorKind.PERMIT),
                 "crew complete and qualified",
                         List.of(FactorKind.CREW, FactorKind.PEOPLE, FactorKind.MACHINE, FactorKind.BRANCH_DAY),
                 "weather and two hours more",

@@ -45,6 +45,7 @@ final class Site {
     WorkingCalendar branch = WorkingCalendar.MONDAY_TO_FRIDAY;
     List<Slot> slots = List.of(slot("08:00", "18:00"));
     Earliest earliest = new Earliest(TODAY, "AC gear not landed");
+    List<HourQuestion.StopsCounting> permits = List.of();
     Hands hands = new Hands(List.of(new Hands.Crew(new CrewOffer("4", "Crew 4", List.of()), 2)), List.of());
     Daylight light = new Daylight(LocalTime.of(6, 30), LocalTime.of(19, 0));
     CustomerDays customer = CustomerDays.FREE;
@@ -133,6 +134,7 @@ final class Site {
                 new UtilityTerms("The utility", new Notice(noticeDays, utilityCalendar), slots),
                 branch,
                 earliest,
+                permits,
                 hands,
                 daylight,
                 customer,
