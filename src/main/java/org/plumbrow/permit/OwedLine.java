@@ -55,6 +55,20 @@ record OwedLine(
         return !awaited.isOpen() && !askedAgain && (!awaited.isGood() || awaited.kind() == AwaitedKind.LOCATE);
     }
 
+    /** The key of the sentence that is the answer: what is owed, by whom, how many days over. */
+    public String answer() {
+        if (overdue()) {
+            return "permit.one.overdue";
+        }
+        if (awaited.isOpen()) {
+            return awaited.sentOn() == null ? "permit.one.unsent" : "permit.one.waits";
+        }
+        if (expired()) {
+            return "permit.one.expired";
+        }
+        return awaited.isGood() ? "permit.one.came" : "permit.one.again";
+    }
+
     /** The key of the sentence that says what the plan goes by. */
     public String goesBy() {
         if (awaited.kind().activity().isEmpty()) {

@@ -93,6 +93,10 @@ class AwaitedPagesTest {
         assertThat(page.selectFirst("h1").text()).contains("1 wait overdue");
         assertThat(page.selectFirst("table.fold tbody tr").text())
                 .contains("Delivery of modules", "Alder Supply", "Overdue, 5 days", "by the branch’s table");
+        assertThat(page("/projects/" + project + "/waits/" + only().id())
+                        .selectFirst("h1")
+                        .text())
+                .isEqualTo("Delivery of modules: Alder Supply, 5 days over");
         Document all = page("/waits");
         assertThat(all.selectFirst("h1").text()).isEqualTo("1 wait is overdue, 1 open");
         assertThat(all.select("section h2").eachText()).contains("Alder Supply");

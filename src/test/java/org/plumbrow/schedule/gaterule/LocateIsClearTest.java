@@ -4,37 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.permit.Awaited;
 import org.plumbrow.permit.AwaitedKind;
 import org.plumbrow.permit.WaitResult;
 import org.plumbrow.permit.WaitSample;
 import org.plumbrow.project.gate.Finding;
-import org.plumbrow.schedule.PlannedDates;
 
 /** At the edges of a ticket: the day it was cleared, its last day, the day after. */
 class LocateIsClearTest {
 
     private static final LocalDate CLEARED = LocalDate.of(2027, 3, 4);
     private static final LocalDate LAST = LocalDate.of(2027, 4, 1);
-
-    private static PlannedDates dig(ActivityCode code, LocalDate from, LocalDate to) {
-        return new PlannedDates(
-                UUID.randomUUID(),
-                UUID.randomUUID(),
-                code.key(),
-                code,
-                code.words(),
-                HalfDay.morning(from),
-                HalfDay.afternoon(to),
-                Optional.empty(),
-                false);
-    }
 
     private static Awaited ticket(@Nullable WaitResult result, LocalDate came, LocalDate last) {
         WaitSample asked =
@@ -43,7 +26,7 @@ class LocateIsClearTest {
     }
 
     private static Finding trench(LocalDate from, LocalDate to, Awaited... tickets) {
-        return PlanAndWaits.locateIsClear(List.of(dig(ActivityCode.TRENCH, from, to)), List.of(tickets));
+        return PlanAndWaits.locateIsClear(List.of(PlannedSample.of(ActivityCode.TRENCH, from, to)), List.of(tickets));
     }
 
     @Test
@@ -82,7 +65,7 @@ class LocateIsClearTest {
     void boringAndPostsCountAsDiggingAndNothingWrittenIsNotKnown() {
         for (ActivityCode code : List.of(ActivityCode.BORE, ActivityCode.FOUNDATION)) {
             assertThat(PlanAndWaits.locateIsClear(
-                            List.of(dig(code, LAST.plusDays(1), LAST.plusDays(1))),
+                            List.of(PlannedSample.of(code, LAST.plusDays(1), LAST.plusDays(1))),
                             List.of(ticket(WaitResult.CLEAR, CLEARED, LAST))))
                     .isInstanceOf(Finding.Broken.class);
         }

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
-import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.permit.Awaited;
 import org.plumbrow.permit.AwaitedKind;
@@ -21,24 +18,11 @@ class PlanAndWaitsTest {
     private static final LocalDate FIRST = LocalDate.of(2027, 3, 8);
     private static final LocalDate LAST = LocalDate.of(2027, 3, 19);
 
-    private static PlannedDates planned(ActivityCode code, LocalDate from, LocalDate to) {
-        return new PlannedDates(
-                UUID.randomUUID(),
-                UUID.randomUUID(),
-                code.key(),
-                code,
-                code.words(),
-                HalfDay.morning(from),
-                HalfDay.afternoon(to),
-                Optional.empty(),
-                false);
-    }
-
     private static List<PlannedDates> plan() {
         return List.of(
-                planned(ActivityCode.FOUNDATION, FIRST, FIRST.plusDays(2)),
-                planned(ActivityCode.MODULES, FIRST.plusDays(3), FIRST.plusDays(4)),
-                planned(ActivityCode.TRENCH, LAST.minusDays(1), LAST));
+                PlannedSample.of(ActivityCode.FOUNDATION, FIRST, FIRST.plusDays(2)),
+                PlannedSample.of(ActivityCode.MODULES, FIRST.plusDays(3), FIRST.plusDays(4)),
+                PlannedSample.of(ActivityCode.TRENCH, LAST.minusDays(1), LAST));
     }
 
     private static Awaited permit(LocalDate lastDay) {
