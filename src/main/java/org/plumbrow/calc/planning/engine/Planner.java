@@ -18,6 +18,12 @@ import org.plumbrow.calc.planning.search.PlanSearch.Found;
 /** Makes a plan with all the work it may take, and proves how much better any other could be. */
 public final class Planner {
 
+    /** Works of crews of the most urgent jobs that the solver sees through where all are too many; by trials at 60. */
+    private static final int URGENT_WORKS = 60;
+
+    /** So many times the work of a whole branch: few works often end with a proof. */
+    private static final int URGENT_WORK = 4;
+
     private final PlanningProblem problem;
     private final Optional<Published> published;
     private final Effort effort;
@@ -70,8 +76,11 @@ public final class Planner {
         Dates dates = dates(best);
         WholeBranch whole = new WholeBranch(best.model(), dates);
         boolean open = dates.unplaced() == 0 && dates.lateness() > bound.value();
-        if (!open || effort.wholeWork() == 0 || !whole.isSmall() || !PieceSolver.isThere() || watch.isStopped()) {
+        if (!open || effort.wholeWork() == 0 || !PieceSolver.isThere() || watch.isStopped()) {
             return proved(best, bound, 0);
+        }
+        if (!whole.isSmall()) {
+            return proved(best, bound, ofMostUrgent(best, dates, bound));
         }
         watch.progress("Giving the whole plan to the solver", 1, 1, dates.lateness());
         whole.solve(effort.wholeWork(), effort.seed(), watch::isStopped);
@@ -79,6 +88,16 @@ public final class Planner {
                 .map(order -> best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), order)))
                 .orElse(best);
         return proved(better, bound, whole.bound());
+    }
+
+    private long ofMostUrgent(Found best, Dates dates, LowerBound bound) {
+        WholeBranch urgent = WholeBranch.mostUrgent(best.model(), dates, URGENT_WORKS, bound::late);
+        if (!urgent.isSmall()) {
+            return 0;
+        }
+        watch.progress("Proving what the jobs promised first must have late", 1, 1, dates.lateness());
+        urgent.solve(URGENT_WORK * effort.wholeWork(), effort.seed(), watch::isStopped);
+        return urgent.bound();
     }
 
     private static Planned proved(Found best, LowerBound bound, long whole) {

@@ -1,8 +1,11 @@
 package org.plumbrow.calc.planning.engine;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.ToIntFunction;
 import org.plumbrow.calc.planning.exact.Answer;
 import org.plumbrow.calc.planning.exact.Piece;
 import org.plumbrow.calc.planning.exact.PieceSolver;
@@ -25,22 +28,60 @@ final class WholeBranch {
     private final BranchModel model;
     private final Dates plan;
     private final boolean[] counts;
+    /** Weighted half-days late of the promises left out, each alone. */
+    private final long others;
+
     private long bound;
     private Optional<Order> better = Optional.empty();
 
     /** @param plan the best so far, with all placed; only what is less late is looked for */
     WholeBranch(BranchModel model, Dates plan) {
+        this(model, plan, List.of(model.dues), due -> 0);
+    }
+
+    private WholeBranch(BranchModel model, Dates plan, List<Due> dues, ToIntFunction<Due> lateAlone) {
         this.model = model;
         this.plan = plan;
-        counts = counting();
+        counts = counting(dues);
+        others = Arrays.stream(model.dues)
+                .filter(due -> Arrays.stream(due.tasks).noneMatch(number -> counts[number]))
+                .mapToLong(due -> (long) due.weight * lateAlone.applyAsInt(due))
+                .sum();
+    }
+
+    /**
+     * As many of the jobs promised first as a solver can see through: with all others gone they are at best less late, and
+     * each of the others is at least as late as alone, so both together are a bound of the whole.
+     *
+     * @param most works of crews
+     * @param lateAlone half-days that a promise is late in any plan
+     */
+    static WholeBranch mostUrgent(BranchModel model, Dates plan, int most, ToIntFunction<Due> lateAlone) {
+        List<Due> byDate = Arrays.stream(model.dues)
+                .sorted(Comparator.comparingInt(due -> due.slot))
+                .toList();
+        WholeBranch widest = new WholeBranch(model, plan, List.of(), lateAlone);
+        for (int count = 1; count <= byDate.size(); count++) {
+            WholeBranch next = new WholeBranch(model, plan, byDate.subList(0, count), lateAlone);
+            if (next.works() > most) {
+                return widest;
+            }
+            widest = next;
+        }
+        return widest;
     }
 
     boolean isSmall() {
+        int works = works();
+        return works > 0 && works <= MOST_WORKS;
+    }
+
+    int works() {
         int works = 0;
         for (int number = 0; number < counts.length; number++) {
             works += counts[number] && model.tasks[number].kind == Task.Kind.CREW ? 1 : 0;
         }
-        return works > 0 && works <= MOST_WORKS;
+        return works;
     }
 
     /**
@@ -57,7 +98,7 @@ final class WholeBranch {
         Answer answer = new PieceSolver(false, (int) (seed & 0x7FFFFFFF)).prove(all, work, stopped);
         bound = answer.kind() == Answer.Kind.IMPOSSIBLE
                 ? 0
-                : Math.min(plan.lateness(), answer.bound() + model.settledLateness);
+                : Math.min(plan.lateness(), answer.bound() + others + model.settledLateness);
         if (answer.hasDates() && answer.value() + model.settledLateness < plan.lateness()) {
             better = Optional.of(order(answer));
         }
@@ -73,9 +114,9 @@ final class WholeBranch {
         return better;
     }
 
-    private boolean[] counting() {
+    private boolean[] counting(List<Due> dues) {
         boolean[] found = new boolean[model.size()];
-        for (Due due : model.dues) {
+        for (Due due : dues) {
             for (int number : due.tasks) {
                 found[number] = true;
             }

@@ -44,7 +44,7 @@ final class Lateness {
         int least = due.settled;
         for (int number : due.tasks) {
             touched |= from.moves.containsKey(number);
-            if (!from.moves.containsKey(number)) {
+            if (!from.moves.containsKey(number) && !from.piece.strict()) {
                 least = Math.max(least, lateAsItStands(due, number));
             }
         }

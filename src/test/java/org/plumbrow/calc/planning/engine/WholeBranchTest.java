@@ -10,6 +10,7 @@ import org.plumbrow.calc.planning.LargeBranch;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.SerialPlanner;
 import org.plumbrow.calc.planning.TightBranch;
+import org.plumbrow.calc.planning.bounds.LowerBound;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
@@ -42,6 +43,31 @@ class WholeBranchTest {
         }
         assertThat(tried).isGreaterThan(250);
         assertThat(reached).as("of %d", tried).isGreaterThan(tried * 9 / 10);
+    }
+
+    /** The others alone, and the most urgent without the others: together still no more than the best of all plans. */
+    @Test
+    void whatTheMostUrgentHaveLateIsNeverAboveTheBestOfAllPlans() {
+        int smaller = 0;
+        int saysMore = 0;
+        for (long seed = 0; seed < 4 * BRANCHES; seed++) {
+            TightBranch branch = TightBranch.of(seed);
+            if (!branch.solve() || branch.least() == 0) {
+                continue;
+            }
+            LowerBound alone = new LowerBound(branch.model, branch.best);
+            for (int most = 2; most <= 3; most++) {
+                WholeBranch urgent = WholeBranch.mostUrgent(branch.model, branch.best, most, alone::late);
+                if (urgent.isSmall()) {
+                    urgent.solve(0.1, seed, () -> false);
+                    assertThat(urgent.bound()).as("seed " + seed).isLessThanOrEqualTo(branch.least());
+                    smaller++;
+                    saysMore += urgent.bound() > alone.value() ? 1 : 0;
+                }
+            }
+        }
+        assertThat(smaller).isGreaterThan(500);
+        assertThat(saysMore).as("of %d more than chains", smaller).isPositive();
     }
 
     /** Work of minutes, broken off after a moment: the answer is there soon and still no more than any plan. */
