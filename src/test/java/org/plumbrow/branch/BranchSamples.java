@@ -100,4 +100,9 @@ public class BranchSamples implements RouteSamples {
     private static String first(java.util.List<OwnClosedDay> days) {
         return days.get(0).id().toString();
     }
+
+    @Override
+    public Map<String, Map<String, String>> fields() {
+        return Map.of("POST /settings/days/worked/off", Map.of("day", "2027-03-06"));
+    }
 }

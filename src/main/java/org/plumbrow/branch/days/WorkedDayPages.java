@@ -65,16 +65,24 @@ class WorkedDayPages {
     String takeOff(
             @RequestParam(name = "day") @DateTimeFormat(iso = DateTimeFormat.ISO.DATE) LocalDate day,
             RedirectAttributes next) {
-        String reason = days.takeOff(access.require(May.CHANGE_SETTINGS).id(), day);
-        Flash.doneWithUndo(
-                next,
-                DayWords.withYear(day) + " is off again. The plan is computed anew.",
-                UriComponentsBuilder.fromPath(HERE)
-                        .queryParam("day", day)
-                        .queryParam("why", "{why}")
-                        .build(reason)
-                        .toString());
+        UUID branchId = access.require(May.CHANGE_SETTINGS).id();
+        days.takeOff(branchId, day)
+                .ifPresentOrElse(
+                        why -> Flash.doneWithUndo(
+                                next,
+                                DayWords.withYear(day) + " is off again. The plan is computed anew.",
+                                work(day, why)),
+                        () -> Flash.done(next, DayWords.withYear(day) + " is off already."));
         return "redirect:" + HERE;
+    }
+
+    /** Where a POST has crews work on that day again. */
+    private static String work(LocalDate day, String why) {
+        return UriComponentsBuilder.fromPath(HERE)
+                .queryParam("day", day)
+                .queryParam("why", "{why}")
+                .build(why)
+                .toString();
     }
 
     private String page(UUID branchId, Model model) {

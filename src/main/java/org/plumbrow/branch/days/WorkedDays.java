@@ -12,7 +12,6 @@ import org.plumbrow.branch.ChangeLog;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.May;
-import org.plumbrow.web.NotFound;
 import org.plumbrow.web.Refusal;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -70,15 +69,15 @@ public class WorkedDays {
         return String.join(", ", days.stream().map(DayWords::withYear).toList());
     }
 
-    /** @return why it was worked. @throws NotFound if it was not */
-    public String takeOff(UUID branchId, LocalDate day) {
+    /** @return why it was worked; empty if somebody took it off before */
+    public Optional<String> takeOff(UUID branchId, LocalDate day) {
         access.require(branchId, May.CHANGE_SETTINGS);
-        String reason = jdbc.sql("delete from worked_day where branch_id = ? and day = ? returning reason")
+        Optional<String> reason = jdbc.sql("delete from worked_day where branch_id = ? and day = ? returning reason")
                 .params(branchId, day)
                 .query(String.class)
-                .optional()
-                .orElseThrow(NotFound::new);
-        log.happened(branchId, access.actor(), THING, FIELD, DayWords.withYear(day) + ", " + reason, "");
+                .optional();
+        reason.ifPresent(
+                why -> log.happened(branchId, access.actor(), THING, FIELD, DayWords.withYear(day) + ", " + why, ""));
         return reason;
     }
 
