@@ -43,7 +43,8 @@ window.plumbrowPhone = (() => {
           else if (draft.version === one.version) drafts.put({...draft, version: answer.version});
         } else if (!later.length) {
           const typed = draft?.fields ? draft : one;
-          drafts.put({...one, ...typed, ...answer, now: answer.version, version: typed.version});
+          // A refusal has no time of its own; of a conflict it is theirs.
+          drafts.put({...one, ...typed, ...answer, at: answer.at || typed.at, now: answer.version, version: typed.version});
         }
       };
     };

@@ -10,10 +10,16 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.FilePayload;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -533,5 +539,16 @@ class DayLogOfflineTest {
         says(page, "the log did not take this");
         page.reload();
         says(page, "the log did not take this");
+        assertThat(page.locator("#phone-waiting li")).containsText(Pattern.compile(momentsAgo()));
+    }
+
+    /** As the phone writes the time of a tap: now, or one of the last minutes. */
+    private static String momentsAgo() {
+        DateTimeFormatter time = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
+        ZonedDateTime now = ZonedDateTime.now(ZoneId.of("America/New_York"));
+        return IntStream.range(0, 4)
+                .mapToObj(minutes -> time.format(now.minusMinutes(minutes)).toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining("|", "(", ")"))
+                .replace(" ", "\\s");
     }
 }
