@@ -9,8 +9,11 @@
   const make = (tag, text, more) => Object.assign(document.createElement(tag), {textContent: text}, more);
   const {words, say} = phone.texts();
   const clock = window.plumbrowClock;
+  const signing = window.plumbrowSigning(log, say);
   const time = at => new Intl.DateTimeFormat('en-US', {timeZone: zone, hour: 'numeric', minute: '2-digit'})
     .format(at + clock.ahead).replace(/[AP]M/, half => half.toLowerCase());
+  const correct = window.plumbrowCorrect(phone, words, say, time);
+  const correcting = () => Boolean(find('phone-waiting').querySelector('form'));
   const forms = () => [...document.querySelectorAll('form[data-phone]')];
   const address = form => form.getAttribute('action');
   const kept = Number(document.documentElement.dataset.kept);
@@ -31,18 +34,19 @@
   // What is on the phone and not at the server: on its way, typed only, or sent back.
   const list = async () => {
     const all = (await phone.unsent(person)).filter(mine);
-    find('phone-waiting').replaceChildren(...all.map(one => {
-      const line = make('li', '');
+    // What somebody is putting right just now is not drawn anew under their hands.
+    if (!correcting()) find('phone-waiting').replaceChildren(...all.map(one => {
+      const line = make('li', '', {id: 'waits-' + (one.number ?? one.form)});
       const away = () => make('button', words.away, {type: 'button', className: 'quiet',
         onclick: () => phone.forget(person, one.form).then(() => location.reload())});
-      line.append(make('b', one.title), ', ' + time(one.at) + ': ');
+      line.append(make('b', one.title), ', ' + time(one.at) + ': ', one.number && correct.mayBe(one) ? correct.tell(one) + '; ' : '');
       if (one.said) line.append(words.refused + ' ' + one.problems.map(no => no.sentence || words.large).join(' ') + ' ', away());
-      else if (one.number) line.append(words.queued + ' ', make('button', words.withdraw, {type: 'button', className: 'quiet',
+      else if (one.number) line.append(words.queued + ' ', ...(correct.mayBe(one) ? [putRight(one, line), ' '] : []), make('button', words.withdraw, {type: 'button', className: 'quiet',
         onclick: () => phone.withdraw(one).then(() => location.reload())}));
       else line.append(words.typed);
       return line;
     }));
-    find('phone-list').hidden = !all.length;
+    find('phone-list').hidden = !all.length && !correcting();
     find('phone-count').textContent = say('count', all.length);
     if (all.some(one => one.said)) {
       find('phone-list').open = true;
@@ -50,6 +54,18 @@
     }
     return all;
   };
+
+  const putRight = (one, line) => make('button', words.correct, {type: 'button', className: 'quiet', onclick: ({target}) => {
+    target.disabled = true;
+    correct.open(one, line, async done => {
+      draw(await list());
+      const told = () => show('queued', say('corrected', time(Date.now())));
+      if (done) told();
+      (find(line.id)?.querySelector('button') ?? find('phone-list').querySelector('summary')).focus();
+      if (done && await send() === 'no-signal') told();
+      if (!done && !(await list()).length) renew([]);
+    });
+  }});
 
   // Where one stands when what waits is counted too. Only the server can say whether a hold point is open.
   const thumb = document.querySelector('.thumbs > .done');
@@ -139,8 +155,8 @@
   };
   // The server's page as it is now; never over what somebody is typing.
   const renew = all => {
-    find('phone-renew').hidden = !dirty;
-    if (dirty || all.some(one => one.said)) return;
+    find('phone-renew').hidden = !dirty && !correcting();
+    if (dirty || correcting() || all.some(one => one.said)) return;
     if (location.pathname === log || stays) location.reload();
     else location.assign(log);
   };
@@ -149,7 +165,7 @@
     const id = phone.id();
     const fields = Object.fromEntries([...new FormData(form)].filter(([name]) => name !== '_csrf' && name !== 'photo'));
     return {id, person, form: action, title: form.dataset.title, version: Number(fields.version ?? 0), fields: {...fields, entry: id},
-      at: Date.now()};
+      asks: correct.asked(form), at: Date.now()};
   };
   const tap = async (form, action, file) => {
     const sending = {...taken(form, action), ...(file ? {photo: file, name: file.name} : {line: log})};
@@ -170,7 +186,13 @@
     if (keepsNothing || (form.elements.photo && !file)) return;
     event.preventDefault();
     // A tap that comes before the phone's store is open waits for it, instead of going where there is no signal.
-    opened.then(() => tap(form, submitter?.getAttribute('formaction') ?? address(form), file))
+    opened.then(async () => {
+      const wrong = signing.against(form, (await phone.waiting(person)).filter(mine));
+      if (wrong) return signing.mark(form, wrong);
+      const tapped = tap(form, submitter?.getAttribute('formaction') ?? address(form), file);
+      signing.unmark(form);
+      await tapped;
+    })
       .catch(() => {
         keepsNothing = true;
         form.requestSubmit(submitter);

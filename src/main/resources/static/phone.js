@@ -27,7 +27,14 @@ window.plumbrowPhone = (() => {
   // What the server answered decides in one transaction what the phone may forget.
   const settle = (one, answer) => step((drafts, sendings) => {
     const stored = answer.said === 'stored' || answer.said === 'already';
-    sendings.delete(one.number);
+    sendings.get(one.number).onsuccess = ({target: {result: now}}) => {
+      // Changed while it was on its way: it goes again, under its id.
+      if (now && now.changed !== one.changed) return;
+      sendings.delete(one.number);
+      settled(one, answer, stored, drafts, sendings);
+    };
+  });
+  const settled = (one, answer, stored, drafts, sendings) => {
     if (one.photo) {
       if (!stored) drafts.put({...one, ...answer, page: one.form, form: one.form + '#' + one.id});
       return;
@@ -48,7 +55,7 @@ window.plumbrowPhone = (() => {
         }
       };
     };
-  });
+  };
 
   const ask = async (address, seconds, options) => {
     try {
@@ -113,6 +120,8 @@ window.plumbrowPhone = (() => {
     replace: sending => step((drafts, sendings) => {
       sendings.get(sending.number).onsuccess = ({target}) => target.result && sendings.put(sending);
     }),
+    // What is otherwise by now, with the time of the change as changed; also when the first was sent meanwhile.
+    change: sending => step((drafts, sendings) => sendings.put(sending)),
     // What was tapped and is not so, before it is sent. If it is on its way right now, that ends first.
     withdraw: sending => alone(() => step((drafts, sendings) => sendings.delete(sending.number))),
     waiting,

@@ -60,10 +60,14 @@ public record PhoneReply(
 
     /** Where it was stored, the page to go on with. */
     public ResponseEntity<PhoneReply> leadingTo(String page) {
-        boolean taken = said.equals(STORED) || said.equals(ALREADY);
-        return taken
+        return wasTaken()
                 ? ResponseEntity.ok(new PhoneReply(said, version, page, asked, problems, by, at, theirs))
                 : answer();
+    }
+
+    /** Now or before. */
+    public boolean wasTaken() {
+        return said.equals(STORED) || said.equals(ALREADY);
     }
 
     public ResponseEntity<PhoneReply> answer() {

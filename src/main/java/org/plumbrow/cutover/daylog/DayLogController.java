@@ -119,6 +119,11 @@ class DayLogController {
         return answer(projectId, all, work, steps::read, new Reply(LOG, model, response, next));
     }
 
+    /** What a phone has put right of a tap that came before. */
+    List<Refusal> putRight(UUID projectId, String logStep, Map<String, String> all) {
+        return steps.putRight(projectId, work(logStep, all)).refusals();
+    }
+
     /** What is done with the work of a step. */
     private interface Act {
         Said with(UUID projectId, LogSteps.Work work);

@@ -89,7 +89,8 @@ class DayLogReading {
                     List.of(),
                     List.of(),
                     null,
-                    stand == Stand.TO_OPEN ? toOpen(project) : List.of());
+                    stand == Stand.TO_OPEN ? toOpen(project) : List.of(),
+                    PeopleOnSite.NOBODY);
         }
         OutageFacts window = live.isPresent()
                 ? live.get()

@@ -18,6 +18,7 @@ import org.plumbrow.project.ProjectFacts;
  * @param reversedBecause why the work was reversed; empty when it was not, or before somebody has said why
  * @param back what is read on the way back; null where nothing can be reversed
  * @param toOpen the steps of each kind of service, before the log is open
+ * @param people who is on site and who signed: what a phone goes by without signal
  * @param now the step at which one stands; null when all is done or the work is being reversed
  */
 record DayLogSheet(
@@ -33,7 +34,8 @@ record DayLogSheet(
         List<String> warnings,
         List<LaterView> later,
         @Nullable BackView back,
-        List<ToOpenView> toOpen) {
+        List<ToOpenView> toOpen,
+        PeopleOnSite people) {
 
     /**
      * Which day of which project.

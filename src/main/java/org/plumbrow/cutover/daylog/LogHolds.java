@@ -74,9 +74,12 @@ public class LogHolds {
         return PeopleOnSite.of(writing.log(), writing.state()).isThere(signing.name());
     }
 
-    /** Whoever passes a hold point is among the people on site; what a phone has kept has happened. */
+    /**
+     * Whoever passes a hold point is among the people on site. Without signal the phone asks by the list it has: whom that
+     * list had has signed there, also where another phone has written since that they left.
+     */
     private static Optional<Refusal> notOnSite(Writing writing, Signing signing) {
-        if (signing.isHere() || writing.isFromPhone() || isOnSite(writing, signing)) {
+        if (signing.isHere() || isOnSite(writing, signing) || wasOnThePhonesList(writing, signing)) {
             return Optional.empty();
         }
         return Optional.of(new Refusal(
@@ -84,6 +87,11 @@ public class LogHolds {
                 signing.name().strip() + " is not among the people on site ("
                         + PeopleOnSite.of(writing.log(), writing.state()).names()
                         + "). Write the name as it stands there, or say that they are here."));
+    }
+
+    private static boolean wasOnThePhonesList(Writing writing, Signing signing) {
+        return writing.isFromPhone()
+                && PeopleOnSite.of(writing.log(), writing.state()).knows(signing.name());
     }
 
     /** Somebody has signed as the same, on another phone perhaps. */

@@ -32,6 +32,7 @@ class LogSending {
      * @param what last words of the form's address: "steps/7/done"
      * @param version what the page had seen of what it replaces; one more stands once it is stored
      * @param store does it and says what is against it
+     * @param again what is still to be done of it where it came before
      */
     PhoneReply take(
             Optional<PhoneSending> sending,
@@ -39,11 +40,13 @@ class LogSending {
             String what,
             long version,
             PhoneTap tap,
-            Supplier<List<Refusal>> store) {
+            Supplier<List<Refusal>> store,
+            Supplier<List<Refusal>> again) {
         UUID branchId = door.require(projectId).branchId();
         Optional<PhoneReply> known = sendings.known(sending, projectId);
         if (known.isPresent()) {
-            return known.get();
+            List<Refusal> more = known.get().wasTaken() ? taps.during(tap, again) : List.of();
+            return more.isEmpty() ? known.get() : PhoneReply.refused(more);
         }
         List<Refusal> against = taps.during(tap, store);
         if (!against.isEmpty()) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.project.PhoneDoor;
 import org.plumbrow.project.PhoneReply;
@@ -35,6 +36,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
 @Controller
 class LogSendingController extends PhoneDoor {
 
+    private static final int MOST_FIXES = 200;
     private static final String LOG = "/projects/{projectId}/day-log";
     private static final String OPEN = LOG + "/sending";
     private static final String DONE = LOG + "/steps/{logStep}/done/sending";
@@ -55,6 +57,7 @@ class LogSendingController extends PhoneDoor {
     private static final String CLOSE = LOG + "/close/sending";
 
     private final LogSending sending;
+    private final DayLogController log;
     private final Clock clock;
     private final Map<String, Form> forms;
 
@@ -67,6 +70,7 @@ class LogSendingController extends PhoneDoor {
             Clock clock) {
         super("day log");
         this.sending = sending;
+        this.log = log;
         this.clock = clock;
         this.forms = table(log, changes, entries, people);
     }
@@ -172,13 +176,15 @@ class LogSendingController extends PhoneDoor {
         Form form =
                 Objects.requireNonNull(forms.get(request.getAttribute(HandlerMapping.BEST_MATCHING_PATTERN_ATTRIBUTE)));
         Sent sent = new Sent(where, all, photo, new ExtendedModelMap(), answer, new RedirectAttributesModelMap());
+        PhoneTap tap = tap(all);
         return sending.take(
                         of(all),
                         projectId,
                         what(request),
                         sent.version(),
-                        tap(all),
-                        () -> against(form.send(projectId, sent), sent))
+                        tap,
+                        () -> against(form.send(projectId, sent), sent),
+                        () -> tap.fixes().isEmpty() ? List.of() : log.putRight(projectId, sent.of("logStep"), all))
                 .leadingTo("/projects/" + projectId + "/day-log");
     }
 
@@ -194,7 +200,22 @@ class LogSendingController extends PhoneDoor {
     }
 
     private PhoneTap tap(Map<String, String> all) {
-        return new PhoneTap(instant(all.getOrDefault("written", "")), instant(all.getOrDefault("sent", "")));
+        return new PhoneTap(
+                instant(all.getOrDefault("written", "")), instant(all.getOrDefault("sent", "")), fixes(all));
+    }
+
+    /** "fix.1.of" names the quantity that was put right first. */
+    private List<PhoneTap.Fix> fixes(Map<String, String> all) {
+        return IntStream.rangeClosed(1, MOST_FIXES)
+                .mapToObj(i -> "fix." + i + ".")
+                .takeWhile(fix -> all.containsKey(fix + "of"))
+                .map(fix -> new PhoneTap.Fix(
+                        LogPages.entry(Map.of("entry", all.getOrDefault(fix + "id", ""))),
+                        instant(all.getOrDefault(fix + "at", "")),
+                        all.getOrDefault(fix + "of", ""),
+                        all.getOrDefault(fix + "was", ""),
+                        all.getOrDefault(fix + "why", "")))
+                .toList();
     }
 
     private Instant instant(String said) {

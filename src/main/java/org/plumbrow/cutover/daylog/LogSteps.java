@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.cutover.daylog.LogPen.Said;
+import org.plumbrow.database.Ids;
 import org.plumbrow.web.Refusal;
 import org.springframework.stereotype.Service;
 
@@ -86,6 +87,17 @@ public class LogSteps {
         writing.done(work.entryId(), work.step(), work.who().strip(), at);
         String read = stored.isEmpty() ? "" : " " + Said.begun(String.join("; ", stored)) + ".";
         return Said.stored(title(writing, work) + " is done, " + writing.clock(at) + "." + read);
+    }
+
+    /** The tap is in the log, and was put right on the phone before its answer came. */
+    Said putRight(UUID projectId, Work work) {
+        return pen.write(projectId, Ids.next(), writing -> {
+            StepReadings readings = new StepReadings(writing, work);
+            List<Refusal> refusals = readings.notValues();
+            return refusals.isEmpty()
+                    ? Said.stored(sentence(writing, work, readings.storePutRight()))
+                    : Said.refused(refusals);
+        });
     }
 
     /** Keeps the readings; both of two that came at the same time, and says so. */

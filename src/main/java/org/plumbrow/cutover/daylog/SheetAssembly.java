@@ -64,7 +64,8 @@ final class SheetAssembly {
                         ? new StepsToCome(state, readings).after(current)
                         : List.of(),
                 back(stand),
-                List.of());
+                List.of(),
+                PeopleOnSite.of(log, state));
     }
 
     private @Nullable BackView back(Stand stand) {

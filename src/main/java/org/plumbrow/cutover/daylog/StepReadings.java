@@ -17,10 +17,12 @@ final class StepReadings {
 
     private final Writing writing;
     private final LogSteps.Work work;
+    private final PutRight putRight;
 
     StepReadings(Writing writing, LogSteps.Work work) {
         this.writing = writing;
         this.work = work.without(replaced(writing, work));
+        this.putRight = new PutRight(writing, work);
     }
 
     /** Sent again as the page showed it, though somebody has read it anew since: theirs stays. */
@@ -58,6 +60,7 @@ final class StepReadings {
         return typed(asked)
                 .map(asked::kept)
                 .flatMap(mine -> stands(asked)
+                        .filter(theirs -> !putRight.isOwn(theirs.entry(), asked))
                         .filter(theirs -> !mine.equals(theirs.value()) && !seen.equals(theirs.value()))
                         .map(theirs -> new Refusal(asked.quantity(), twice(asked, theirs, mine))));
     }
@@ -78,13 +81,16 @@ final class StepReadings {
      * @return what was stored, in words
      */
     List<String> store() {
-        List<String> explained = new ArrayList<>();
+        List<String> explained = new ArrayList<>(storePutRight());
         int read = 0;
         for (Asked asked : asked().toList()) {
             Optional<String> kept = typed(asked).map(asked::kept);
             Optional<Effective> stands = stands(asked);
-            if (kept.isPresent() && !kept.equals(stands.map(Effective::value))) {
-                writing.reading(Ids.next(), work.step(), asked.quantity(), kept.get(), writing.at(work.at()));
+            if (putRight.is(asked) && kept.isPresent()) {
+                read++;
+            } else if (kept.isPresent() && !kept.equals(stands.map(Effective::value))) {
+                writing.reading(
+                        putRight.freeId(asked), work.step(), asked.quantity(), kept.get(), writing.at(work.at()));
                 read++;
             } else if (stands.filter(one -> mayStay(asked, one)).isPresent()) {
                 explained.add(explain(asked, stands.get()));
@@ -94,6 +100,14 @@ final class StepReadings {
             explained.add(0, read == 1 ? "one reading" : read + " readings");
         }
         return explained;
+    }
+
+    /** Only what was put right on the phone; all else of the tap is in the log already. */
+    List<String> storePutRight() {
+        return asked().filter(putRight::is)
+                .flatMap(asked ->
+                        typed(asked).flatMap(typed -> putRight.store(asked, typed, writing.at(work.at()))).stream())
+                .toList();
     }
 
     private boolean mayStay(Asked asked, Effective stands) {

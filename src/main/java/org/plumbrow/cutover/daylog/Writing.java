@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -80,6 +81,11 @@ final class Writing {
         return tap != null;
     }
 
+    /** How a reading was put right on the phone before it was sent, in its order. */
+    List<PhoneTap.Fix> fixesOf(String quantity) {
+        return tap == null ? List.of() : tap.fixesOf(quantity);
+    }
+
     Instant storedAt() {
         return storedAt;
     }
@@ -134,6 +140,13 @@ final class Writing {
 
     void change(UUID id, LogEntry of, EntryKind kind, @Nullable String value, @Nullable String reason, Instant at) {
         add(id, of.step(), kind, null, value, reason, of.id(), null, at, null);
+    }
+
+    /** Put right on the phone: of the same moment, with the phone's time of the correction. */
+    void putRight(UUID id, LogEntry of, PhoneTap.Fix fix, String value) {
+        change(id, of, EntryKind.CORRECTED, value, fix.why(), of.happenedAt());
+        LogEntry correction = added.remove(added.size() - 1);
+        added.add(correction.toldAt(Objects.requireNonNull(tap).phoneTime(fix.written(), storedAt)));
     }
 
     void photo(UUID id, String step, UUID evidenceId) {

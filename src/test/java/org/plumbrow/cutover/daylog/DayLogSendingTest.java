@@ -3,6 +3,8 @@ package org.plumbrow.cutover.daylog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
 import java.util.UUID;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
@@ -13,9 +15,12 @@ import org.plumbrow.TestPages;
 import org.plumbrow.TestWorld;
 import org.plumbrow.cutover.CutoverFixture;
 import org.plumbrow.cutover.CutoverFixture.Ground;
+import org.plumbrow.database.BranchWall;
 import org.plumbrow.web.Visitor;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** What a phone has kept of a day log, as the server takes it. */
 @PlumbrowTest
@@ -32,6 +37,12 @@ class DayLogSendingTest {
 
     @Autowired
     CutoverFixture fixture;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Autowired
+    TransactionTemplate transaction;
 
     private Ground ground;
     private UUID project;
@@ -216,6 +227,140 @@ class DayLogSendingTest {
                 .hasStatus(422)
                 .bodyText()
                 .contains("Step 1 is not done yet");
+    }
+
+    private static final String[] READ = {"r.A-N", "121", "r.B-N", "122", "r.A-B", "243"};
+    private static final String[] PUT_RIGHT = {
+        "r.A-N",
+        "121",
+        "r.B-N",
+        "122",
+        "r.A-B",
+        "243",
+        "fix.1.id",
+        UUID.randomUUID().toString(),
+        "fix.1.at",
+        "2027-03-26T12:24:00Z",
+        "fix.1.of",
+        "A-N",
+        "fix.1.was",
+        "12",
+        "fix.1.why",
+        "typed wrong"
+    };
+
+    private static String[] with(String[] fields, int at, String value) {
+        String[] other = fields.clone();
+        other[at] = value;
+        return other;
+    }
+
+    private String steps() {
+        return pages.page(pm, "/projects/" + project + "/day-log")
+                .select(".steps")
+                .text();
+    }
+
+    private List<String> kept(String kind) {
+        return BranchWall.everywhere(() -> transaction.execute(status ->
+                jdbc.sql("""
+                select coalesce(e.value, '') || ' at ' || to_char(e.phone_time, 'HH24:MI') || ' ' || coalesce(e.reason, '')
+                  from day_log_entry e join day_log l on l.id = e.day_log_id
+                 where l.project_id = ? and e.kind = ? and e.step = '2' order by e.number
+                """).params(project, kind).query(String.class).list()));
+    }
+
+    @Test
+    void aReadingPutRightOnThePhoneStandsBesideTheFirstWithBothTimesOfThePhone() {
+        keptBy(pm, UUID.randomUUID(), "/steps/1/done");
+        UUID tap = UUID.randomUUID();
+        for (String said : new String[] {"stored", "already"}) {
+            assertThat(keptBy(pm, tap, "/steps/2/done", PUT_RIGHT))
+                    .hasStatusOk()
+                    .bodyText()
+                    .contains(said);
+        }
+        assertThat(steps())
+                .contains("121 V (corrected), 122 V, 243 V")
+                .contains("(was Leg A to neutral: 12 V)")
+                .contains("typed wrong");
+        assertThat(kept("READING")).hasSize(3).first().asString().startsWith("12 at ");
+        assertThat(kept("CORRECTED"))
+                .hasSize(1)
+                .first()
+                .asString()
+                .startsWith("121 at ")
+                .contains("24 typed wrong");
+    }
+
+    /** The answer was lost, and what the phone held for not sent was put right there. */
+    @Test
+    void aTapThatHadComeAndIsPutRightThenIsCorrectedInTheLog() {
+        keptBy(pm, UUID.randomUUID(), "/steps/1/done");
+        UUID tap = UUID.randomUUID();
+        assertThat(keptBy(pm, tap, "/steps/2/done", with(READ, 1, "119"))).hasStatusOk();
+        for (int i = 0; i < 2; i++) {
+            assertThat(keptBy(pm, tap, "/steps/2/done", with(PUT_RIGHT, 13, "119")))
+                    .hasStatusOk()
+                    .bodyText()
+                    .contains("already");
+        }
+        assertThat(steps()).contains("121 V (corrected), 122 V, 243 V").contains("(was Leg A to neutral: 119 V)");
+        assertThat(kept("READING")).hasSize(3);
+        assertThat(kept("CORRECTED")).hasSize(1);
+        assertThat(keptBy(pm, tap, "/steps/2/done", with(PUT_RIGHT, 1, "lots")))
+                .hasStatus(422)
+                .bodyText()
+                .contains("write a number");
+    }
+
+    /** It was outside its limits, so that the step was not done by it: put right, the same tap does it. */
+    @Test
+    void aTapThatWasAskedAboutIsDoneOncePutRight() {
+        keptBy(pm, UUID.randomUUID(), "/steps/1/done");
+        UUID tap = UUID.randomUUID();
+        assertThat(keptBy(pm, tap, "/steps/2/done", with(READ, 1, "12"))).hasStatus(422);
+        assertThat(keptBy(pm, tap, "/steps/2/done", PUT_RIGHT)).hasStatusOk();
+        assertThat(steps()).contains("121 V (corrected), 122 V, 243 V").contains("(was Leg A to neutral: 12 V)");
+        assertThat(kept("READING")).hasSize(3);
+    }
+
+    private void upToTheFirstHoldPoint() {
+        keptBy(pm, UUID.randomUUID(), "/steps/1/done");
+        keptBy(pm, UUID.randomUUID(), "/steps/2/done", READ);
+        keptBy(pm, UUID.randomUUID(), "/steps/3/done");
+    }
+
+    private MvcTestResult signs(String part, String name, String... more) {
+        String[] fields =
+                Arrays.copyOf(new String[] {"part", part, "name", name, "trade", "their trade"}, 6 + more.length);
+        System.arraycopy(more, 0, fields, 6, more.length);
+        return keptBy(pm, UUID.randomUUID(), "/holds/H1/sign", fields);
+    }
+
+    @Test
+    void whoIsNotOnSiteDoesNotSignFromAPhoneUnlessItSaysThatTheyAreHere() {
+        upToTheFirstHoldPoint();
+        assertThat(signs("PERSON_IN_CHARGE", "Perrin"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("\"isHere\"")
+                .contains("Perrin is not among the people on site (Tamsin).");
+        assertThat(signs("PERSON_IN_CHARGE", "Tamsin")).hasStatusOk();
+        assertThat(signs("CUSTOMER", "Perrin", "isHere", "yes")).hasStatusOk();
+    }
+
+    /** The phone went by the list that it had; the signature weighs more than what another phone wrote meanwhile. */
+    @Test
+    void whomThePhoneHadOnItsListSignsAlsoWhereAnotherPhoneWroteThatTheyLeft() {
+        upToTheFirstHoldPoint();
+        signs("PERSON_IN_CHARGE", "Tamsin");
+        UUID came = UUID.randomUUID();
+        keptBy(pm, came, "/people", "name", "Perrin", "role", "owner");
+        keptBy(pm, UUID.randomUUID(), "/people/" + came + "/left");
+        assertThat(signs("CUSTOMER", "perrin")).hasStatusOk();
+        assertThat(post("/holds/H2/sign", "part", "ELECTRICIAN", "name", "Sil", "trade", "electrician"))
+                .hasStatus(422);
     }
 
     @Test

@@ -96,7 +96,7 @@ class PeopleOnSiteTest {
         MvcTestResult stranger = post("/holds/H1/sign", "part", "CUSTOMER", "name", "Perrin", "trade", "owner");
         assertThat(stranger).hasStatus(422);
         assertThat(page(stranger).text()).contains("Perrin is not among the people on site (Tamsin).");
-        assertThat(page(stranger).select("input[name=isHere]")).hasSize(1);
+        assertThat(page(stranger).select("#r-isHere")).hasSize(1);
         post("/people", "name", "Perrin", "role", "owner", "at", "");
         assertThat(post("/holds/H1/sign", "part", "CUSTOMER", "name", "perrin", "trade", "owner"))
                 .hasStatus3xxRedirection();
