@@ -36,7 +36,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
 class DayLogOfflineTest {
 
-    private static final String FOURTEEN_MINUTES_SLOW = """
+    static final String FOURTEEN_MINUTES_SLOW = """
             {
               const Right = Date, slow = 14 * 60000;
               window.Date = class extends Right {
