@@ -31,9 +31,17 @@
   };
   const mine = one => one.form === log || (one.page ?? one.form).startsWith(log + '/');
 
+  // The button of a line that somebody stands on stays in focus when the lines are drawn anew.
+  const focused = () => {
+    const line = document.activeElement?.closest('#phone-waiting li');
+    const place = line ? [...line.querySelectorAll('button')].indexOf(document.activeElement) : -1;
+    return place < 0 ? null : () => find(line.id)?.querySelectorAll('button')[place]?.focus();
+  };
+
   // What is on the phone and not at the server: on its way, typed only, or sent back.
   const list = async () => {
     const all = (await phone.unsent(person)).filter(mine);
+    const at = focused();
     // What somebody is putting right just now is not drawn anew under their hands.
     if (!correcting()) find('phone-waiting').replaceChildren(...all.map(one => {
       const line = make('li', '', {id: 'waits-' + (one.number ?? one.form)});
@@ -46,6 +54,7 @@
       else line.append(words.typed);
       return line;
     }));
+    at?.();
     find('phone-list').hidden = !all.length && !correcting();
     find('phone-count').textContent = say('count', all.length);
     if (all.some(one => one.said)) {

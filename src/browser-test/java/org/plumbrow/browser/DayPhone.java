@@ -105,6 +105,13 @@ final class DayPhone {
 
     private void fillAndTap(String asked) {
         Locator form = page.locator(".now:visible form[data-tap]:visible").first();
+        // Asked about somebody who signs and is not on the list of who is there.
+        Locator here = form.locator("input[name=isHere]:visible");
+        if (here.count() > 0) {
+            here.check();
+            page.locator(".thumbs .done").click();
+            return;
+        }
         form.locator("input[name^='r.']:visible").all().forEach(this::read);
         write(form, "who", "technician, utility");
         write(form, "name", signer(asked));
