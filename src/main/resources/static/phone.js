@@ -50,10 +50,7 @@ window.plumbrowPhone = (() => {
           else if (draft.version === one.version) drafts.put({...draft, version: answer.version});
         } else if (!later.length) {
           const typed = draft?.fields ? draft : one;
-<<<<<<< HEAD
           // A refusal has no time of its own; of a conflict it is theirs.
-=======
->>>>>>> 8e76322 (Say of a refused tap when it was tapped, draw the shapes on every page of the log, and keep the focus in the list of what waits)
           drafts.put({...one, ...typed, ...answer, at: answer.at || typed.at, now: answer.version, version: typed.version});
         }
       };
