@@ -21,6 +21,7 @@
   let able = false;
   let keepsNothing = false;
   let dirty = false;
+  let storing = 0; // taps on their way to the phone's disk
 
   const shapes = {sent: 'done', 'sign-in': 'risk', other: 'risk', busy: 'due', 'no-signal': 'due', refused: 'trouble', queued: 'part'};
   const show = (outcome, text) => {
@@ -162,13 +163,18 @@
     if (!left.length) renew(all); // also when another page of this phone has sent it
     return outcome;
   };
-  // The server's page as it is now; never over what somebody is typing.
+  // The server's page as it is now; never over what somebody is typing or has just tapped. Nothing can be tapped while it
+  // comes: a tap would go down with the page it was made on.
   const renew = all => {
     find('phone-renew').hidden = !dirty && !correcting();
-    if (dirty || correcting() || all.some(one => one.said)) return;
+    if (dirty || storing || correcting() || all.some(one => one.said)) return;
+    document.querySelector('main').inert = true;
     if (location.pathname === log || stays) location.reload();
     else location.assign(log);
   };
+
+  // A page that one comes back to can be tapped again.
+  addEventListener('pagehide', () => { document.querySelector('main').inert = false; });
 
   const taken = (form, action) => {
     const id = phone.id();
@@ -178,8 +184,12 @@
   };
   const tap = async (form, action, file) => {
     const sending = {...taken(form, action), ...(file ? {photo: file, name: file.name} : {line: log})};
-    await phone.queue(sending);
-    if (action !== address(form)) await phone.forget(person, address(form));
+    try {
+      await phone.queue(sending);
+      if (action !== address(form)) await phone.forget(person, address(form));
+    } finally {
+      storing -= 1;
+    }
     dirty = false;
     if (file || stays) form.reset();
     show('queued', say('kept', time(sending.at)));
@@ -194,10 +204,14 @@
     const file = form.elements.photo?.files[0];
     if (keepsNothing || (form.elements.photo && !file)) return;
     event.preventDefault();
+    storing += 1;
     // A tap that comes before the phone's store is open waits for it, instead of going where there is no signal.
     opened.then(async () => {
       const wrong = signing.against(form, (await phone.waiting(person)).filter(mine));
-      if (wrong) return signing.mark(form, wrong);
+      if (wrong) {
+        storing -= 1;
+        return signing.mark(form, wrong);
+      }
       const tapped = tap(form, submitter?.getAttribute('formaction') ?? address(form), file);
       signing.unmark(form);
       await tapped;

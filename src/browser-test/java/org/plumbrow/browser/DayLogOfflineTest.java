@@ -174,6 +174,20 @@ class DayLogOfflineTest {
     }
 
     @Test
+    void nothingCanBeTappedOnAPageThatIsJustBeingRenewed() {
+        Page page = phone.newPage();
+        page.addInitScript(
+                "addEventListener('pagehide', () => sessionStorage.setItem('left', document.querySelector('main')?.inert))");
+        page.navigate(log);
+        tapStepOne(page);
+        assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
+        assertThat(page.evaluate("sessionStorage.getItem('left')")).isEqualTo("true");
+        assertThat(page.evaluate("document.querySelector('main').inert")).isEqualTo(false);
+        isStoredOnce();
+        left(page);
+    }
+
+    @Test
     void whatIsTypedAndNotTappedIsThereAfterTheKill() {
         phone.setOffline(true);
         Page page = opened(phone, log + "/wrong");
@@ -385,7 +399,7 @@ class DayLogOfflineTest {
         page.click("button:has-text('Write the near miss down')");
         assertThat(page.locator("#phone-waiting li")).hasCount(3);
         reconnect(page);
-        page.navigate(log + "/people");
+        page = opened(phone, log + "/people");
         assertThat(page.locator("main")).containsText("Perrin, owner since");
         assertThat(page.locator("main")).containsText("Sil, electrician since");
         page.navigate(log + "/near-miss");

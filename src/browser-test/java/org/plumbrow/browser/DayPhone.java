@@ -95,7 +95,7 @@ final class DayPhone {
         String asked = asked();
         fillAndTap(asked);
         if (!isBeyond(asked, SOON_MS)) {
-            // A tap into a page that was just being renewed was not confirmed: whoever sees it taps again.
+            // Asked whether who signs is there.
             fillAndTap(asked);
             assertThat(isBeyond(asked, IN_THE_END_MS))
                     .as("the log stays at %s: %s", asked, page.innerText("main"))
@@ -134,7 +134,8 @@ final class DayPhone {
         try {
             boolean renewed =
                     waiting() == 0 && page.locator(".now[data-later]:visible").count() == 0;
-            boolean loaded = Boolean.TRUE.equals(page.evaluate("() => document.readyState === 'complete'"));
+            boolean loaded = Boolean.TRUE.equals(
+                    page.evaluate("() => document.readyState === 'complete' && !document.querySelector('main').inert"));
             return loaded && (offline || renewed) && !asked().equals(asked);
         } catch (PlaywrightException onItsWay) {
             return false;

@@ -50,7 +50,7 @@ class WholeBranchTest {
     void whatTheMostUrgentHaveLateIsNeverAboveTheBestOfAllPlans() {
         int smaller = 0;
         int saysMore = 0;
-        for (long seed = 0; seed < 4 * BRANCHES; seed++) {
+        for (long seed = 0; seed < 2 * BRANCHES; seed++) {
             TightBranch branch = TightBranch.of(seed);
             if (!branch.solve() || branch.least() == 0) {
                 continue;
@@ -66,7 +66,7 @@ class WholeBranchTest {
                 }
             }
         }
-        assertThat(smaller).isGreaterThan(500);
+        assertThat(smaller).isGreaterThan(250);
         assertThat(saysMore).as("of %d more than chains", smaller).isPositive();
     }
 
