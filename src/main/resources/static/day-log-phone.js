@@ -18,7 +18,6 @@
   const address = form => form.getAttribute('action');
   const kept = Number(document.documentElement.dataset.kept);
   const stays = 'stay' in document.body.dataset;
-  let able = false;
   let keepsNothing = false;
   let dirty = false;
   let storing = 0; // taps on their way to the phone's disk
@@ -224,7 +223,8 @@
   document.addEventListener('input', ({target: {form}}) => {
     if (!form?.matches('form[data-phone]')) return;
     dirty = true;
-    if (able && !form.elements.photo) phone.keep(taken(form, address(form)));
+    // What is typed before the phone's store is open waits for it.
+    if (!form.elements.photo) opened.then(() => phone.keep(taken(form, address(form)))).catch(() => {});
   });
 
   const fill = (form, fields) => [...form.elements].filter(one => one.name && one.type !== 'hidden' && one.type !== 'file')
@@ -246,7 +246,6 @@
     find('open-form')?.querySelectorAll('[type=radio]').forEach(one => { one.required = true; });
     await restore();
     draw(await list());
-    able = true;
   };
   const opened = open();
 

@@ -46,6 +46,10 @@ class DayLogOfflineTest {
             }
             """;
 
+    /** Whether the phone's disk has what was typed and not sent. */
+    private static final String IS_TYPED =
+            "async () => (await plumbrowPhone.unsent(document.getElementById('phone').dataset.person)).length > 0";
+
     /** Path of the worker that serves this page. */
     private static final String WORKER = """
             async () => new URL((await navigator.serviceWorker.getRegistration(location.href))?.active?.scriptURL ?? 'x:').pathname""";
@@ -190,11 +194,11 @@ class DayLogOfflineTest {
     @Test
     void whatIsTypedAndNotTappedIsThereAfterTheKill() {
         phone.setOffline(true);
+        Page typed = opened(phone, log + "/wrong");
+        typed.fill("#r-text", "A ladder slipped, nobody hurt");
+        typed.waitForCondition(() -> Boolean.TRUE.equals(typed.evaluate(IS_TYPED)));
+        left(typed);
         Page page = opened(phone, log + "/wrong");
-        page.fill("#r-text", "A ladder slipped, nobody hurt");
-        page.waitForTimeout(300);
-        left(page);
-        page = opened(phone, log + "/wrong");
         assertThat(page.locator("#r-text")).hasValue("A ladder slipped, nobody hurt");
         page.click("main .acts button");
         phone.setOffline(false);

@@ -23,6 +23,12 @@ final class DayPhone {
               return form.getAttribute('action').split('/day-log/')[1] + (part ? ' ' + part.value : '');
             }
             """;
+    private static final String LOADED =
+            "() => document.readyState !== 'complete' || document.querySelector('main').inert" + " ? 'not yet' : ("
+                    + ASKED + ")()";
+    private static final String RENEWED = "() => document.querySelector('#phone-waiting li')"
+            + " || [...document.querySelectorAll('.now[data-later]')].some(one => one.offsetParent !== null)"
+            + " ? 'not yet' : (" + LOADED + ")()";
     private static final String WHY = "section[aria-labelledby=why-reversed]";
     private static final int MINUTES_A_STEP = 6;
     private static final int SOON_MS = 6_000;
@@ -132,11 +138,9 @@ final class DayPhone {
     /** With signal a tap is sent at once, and the page comes anew from the server. */
     private boolean isBeyond(String asked) {
         try {
-            boolean renewed =
-                    waiting() == 0 && page.locator(".now[data-later]:visible").count() == 0;
-            boolean loaded = Boolean.TRUE.equals(
-                    page.evaluate("() => document.readyState === 'complete' && !document.querySelector('main').inert"));
-            return loaded && (offline || renewed) && !asked().equals(asked);
+            // In one look: between two, the tap may go out and the page come anew.
+            String now = Objects.toString(page.evaluate(offline ? LOADED : RENEWED));
+            return !now.equals("not yet") && !now.equals(asked);
         } catch (PlaywrightException onItsWay) {
             return false;
         }

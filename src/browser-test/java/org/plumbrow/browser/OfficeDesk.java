@@ -172,6 +172,12 @@ record OfficeDesk(Page page, String project) {
         return said.isBefore(today) ? said.plusYears(1) : said;
     }
 
+    /** Beside lessons an hour is free in a recess only, and then not for every crew. */
+    boolean findsAnHour() {
+        open("/outage/hours");
+        return page.locator("main a[href*='/outage/choose?window=']").count() > 0;
+    }
+
     /** The first hour of the ranking, booked as it stands there. */
     LocalDateTime bookTheBestHour() {
         open("/outage/hours");
