@@ -64,7 +64,7 @@ final class WeatherRules {
                 hours(site, question, FactorKind.LIGHTNING, hour -> chance(FactorKind.LIGHTNING, hour, limits)),
                 WeatherLimits.BEFORE_LIGHTNING_MINUTES,
                 reach));
-        rules.add(new OfHours(hours(site, question, FactorKind.COLD, hour -> cold(hour, limits)), 0, planned));
+        rules.add(new OfHours(hours(site, question, FactorKind.COLD, hour -> cold(hour, limits)), 0, reach));
         if (question.animals().mostThi().isPresent()) {
             double most = question.animals().mostThi().getAsDouble();
             rules.add(new OfHours(

@@ -383,7 +383,7 @@ class FactorEdgesTest {
         assertThat(site.factor(FactorKind.RIDE_THROUGH, "10:00").verdict()).isEqualTo(Verdict.CAUTION);
     }
 
-    /** Rain and lightning count to two hours behind the end (1:30 pm of a window from 10:00), cold to the end only. */
+    /** Rain, lightning and cold count to two hours behind the end (1:30 pm of a window from 10:00). */
     @Test
     void weatherIsLookedAtForTwoHoursMore() {
         site.weatherAt(13, forecast(-20.1, 3, 50.1, 20.1));
@@ -391,8 +391,8 @@ class FactorEdgesTest {
         assertThat(site.isBroken(FactorKind.RAIN, "09:31")).isTrue();
         assertThat(site.isBroken(FactorKind.LIGHTNING, "09:30")).isFalse();
         assertThat(site.isBroken(FactorKind.LIGHTNING, "09:31")).isTrue();
-        assertThat(site.isBroken(FactorKind.COLD, "11:30")).isFalse();
-        assertThat(site.isBroken(FactorKind.COLD, "11:31")).isTrue();
+        assertThat(site.isBroken(FactorKind.COLD, "09:30")).isFalse();
+        assertThat(site.isBroken(FactorKind.COLD, "09:31")).isTrue();
     }
 
     /**
