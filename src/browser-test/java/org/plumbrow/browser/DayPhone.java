@@ -26,9 +26,11 @@ final class DayPhone {
     private static final String LOADED =
             "() => document.readyState !== 'complete' || document.querySelector('main').inert" + " ? 'not yet' : ("
                     + ASKED + ")()";
-    private static final String RENEWED = "() => document.querySelector('#phone-waiting li')"
-            + " || [...document.querySelectorAll('.now[data-later]')].some(one => one.offsetParent !== null)"
-            + " ? 'not yet' : (" + LOADED + ")()";
+    private static final String SENT =
+            "() => document.querySelector('#phone-waiting li') ? 'not yet' : (" + LOADED + ")()";
+    private static final String RENEWED =
+            "() => [...document.querySelectorAll('.now[data-later]')].some(one => one.offsetParent !== null)"
+                    + " ? 'not yet' : (" + SENT + ")()";
     private static final String WHY = "section[aria-labelledby=why-reversed]";
     private static final int MINUTES_A_STEP = 6;
     private static final int SOON_MS = 6_000;
@@ -212,8 +214,16 @@ final class DayPhone {
         phone.setOffline(false);
         offline = false;
         page.evaluate("() => dispatchEvent(new Event('online'))");
-        assertThat(page.locator("#phone-waiting li")).hasCount(0);
-        page.navigate(log);
+        page.waitForCondition(this::isSent);
+    }
+
+    /** All is at the server and the page has come anew. */
+    private boolean isSent() {
+        try {
+            return !Objects.toString(page.evaluate(SENT)).equals("not yet");
+        } catch (PlaywrightException onItsWay) {
+            return false;
+        }
     }
 
     void close() {
