@@ -7,6 +7,9 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.SelectOption;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -22,14 +25,31 @@ import org.plumbrow.demo.LoadedDemo;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.springframework.util.FileSystemUtils;
 
 /**
  * A branch manager loses a crew: sees what breaks, lays three remedies beside it, accepts one, publishes, sees who must be
  * told, and opens every date of a job that moved. Numbers on the pages are held against the rows.
  */
 @LoadedDemo
+@DirtiesContext
 class LostCrewWalkTest {
+
+    /** The plan that is published here stays, and others look at the shared one. */
+    @DynamicPropertySource
+    static void aDemoOfItsOwn(DynamicPropertyRegistry properties) {
+        Path folder = Path.of("target", "demo-lost-crew");
+        try {
+            FileSystemUtils.deleteRecursively(folder);
+        } catch (IOException still) {
+            throw new UncheckedIOException(still);
+        }
+        properties.add("plumbrow.data-dir", folder::toString);
+    }
 
     private static final Duration A_BUSY_MACHINE = Duration.ofMinutes(3);
     private static final String LOST = "Walk: Crew 1 lost";
