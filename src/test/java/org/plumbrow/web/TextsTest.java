@@ -72,6 +72,22 @@ class TextsTest {
                 .isEmpty();
     }
 
+    /** Of two texts under one key the later one stands everywhere, whatever the page wanted to say. */
+    @Test
+    void noTextIsWrittenTwice() {
+        Pattern key = Pattern.compile("(?m)^([A-Za-z][A-Za-z0-9_.-]*)=");
+        Set<String> seen = new TreeSet<>();
+        Set<String> twice = new TreeSet<>();
+        for (String bundle : files(MESSAGES, ".properties")) {
+            key.matcher(bundle).results().map(found -> found.group(1)).forEach(one -> {
+                if (!seen.add(one)) {
+                    twice.add(one);
+                }
+            });
+        }
+        assertThat(twice).isEmpty();
+    }
+
     private static void collect(Matcher found, Set<String> into) {
         while (found.find()) {
             into.add(found.group(1));
