@@ -29,26 +29,6 @@ record LogEntry(
         @Nullable Signature signature,
         @Nullable PhoneTime phone) {
 
-    /** The same, with another time of the phone. */
-    LogEntry toldAt(PhoneTime other) {
-        return new LogEntry(
-                id,
-                step,
-                kind,
-                quantity,
-                value,
-                reason,
-                corrects,
-                evidenceId,
-                happenedAt,
-                device,
-                number,
-                storedAt,
-                byName,
-                signature,
-                other);
-    }
-
     /** A person passing a hold point; no account needed. */
     record Signature(Hold.Part part, String name, String trade) {}
 

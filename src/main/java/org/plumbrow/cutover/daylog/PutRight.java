@@ -73,8 +73,7 @@ final class PutRight {
     }
 
     private LogEntry first(Asked asked, String value, Instant at) {
-        writing.reading(readingId(asked), work.step(), asked.quantity(), value, at);
-        return writing.added().get(writing.added().size() - 1);
+        return writing.reading(readingId(asked), work.step(), asked.quantity(), value, at);
     }
 
     private boolean fix(LogEntry reading, PhoneTap.Fix fix, String value) {

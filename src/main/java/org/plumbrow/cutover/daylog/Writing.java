@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.calendar.ClockWords;
+import org.plumbrow.cutover.daylog.LogEntry.PhoneTime;
 import org.plumbrow.web.Actor;
 import org.plumbrow.web.Refusal;
 
@@ -127,37 +128,42 @@ final class Writing {
 
     /** @param who who did it; empty for the person who writes */
     void done(UUID id, String step, String who, Instant at) {
-        add(id, step, EntryKind.DONE, null, who.isEmpty() ? null : who, null, null, null, at, null);
+        add(id, step, EntryKind.DONE, null, who.isEmpty() ? null : who, null, null, null, at, null, tapped());
     }
 
-    void reading(UUID id, String step, String quantity, String value, Instant at) {
-        add(id, step, EntryKind.READING, quantity, value, null, null, null, at, null);
+    LogEntry reading(UUID id, String step, String quantity, String value, Instant at) {
+        return add(id, step, EntryKind.READING, quantity, value, null, null, null, at, null, tapped());
     }
 
     void about(UUID id, String step, EntryKind kind, @Nullable String value, @Nullable String reason, Instant at) {
-        add(id, step, kind, null, value, reason, null, null, at, null);
+        add(id, step, kind, null, value, reason, null, null, at, null, tapped());
     }
 
     void change(UUID id, LogEntry of, EntryKind kind, @Nullable String value, @Nullable String reason, Instant at) {
-        add(id, of.step(), kind, null, value, reason, of.id(), null, at, null);
+        add(id, of.step(), kind, null, value, reason, of.id(), null, at, null, tapped());
     }
 
     /** Put right on the phone: of the same moment, with the phone's time of the correction. */
     void putRight(UUID id, LogEntry of, PhoneTap.Fix fix, String value) {
-        change(id, of, EntryKind.CORRECTED, value, fix.why(), of.happenedAt());
-        LogEntry correction = added.remove(added.size() - 1);
-        added.add(correction.toldAt(Objects.requireNonNull(tap).phoneTime(fix.written(), storedAt)));
+        PhoneTime corrected = Objects.requireNonNull(tap).phoneTime(fix.written(), storedAt);
+        EntryKind kind = EntryKind.CORRECTED;
+        add(id, of.step(), kind, null, value, fix.why(), of.id(), null, of.happenedAt(), null, corrected);
     }
 
     void photo(UUID id, String step, UUID evidenceId) {
-        add(id, step, EntryKind.PHOTO, null, null, null, null, evidenceId, now(), null);
+        add(id, step, EntryKind.PHOTO, null, null, null, null, evidenceId, now(), null, tapped());
     }
 
     void sign(UUID id, Hold hold, LogEntry.Signature signature, Instant at) {
-        add(id, hold.name(), EntryKind.SIGNED, null, null, null, null, null, at, signature);
+        add(id, hold.name(), EntryKind.SIGNED, null, null, null, null, null, at, signature, tapped());
     }
 
-    private void add(
+    /** By the phone's clock; null of what was written on a page. */
+    private @Nullable PhoneTime tapped() {
+        return tap == null ? null : tap.phoneTime(storedAt);
+    }
+
+    private LogEntry add(
             UUID id,
             String step,
             EntryKind kind,
@@ -167,8 +173,9 @@ final class Writing {
             @Nullable UUID corrects,
             @Nullable UUID evidenceId,
             Instant at,
-            LogEntry.@Nullable Signature signature) {
-        added.add(new LogEntry(
+            LogEntry.@Nullable Signature signature,
+            @Nullable PhoneTime phone) {
+        LogEntry entry = new LogEntry(
                 id,
                 step,
                 kind,
@@ -183,6 +190,8 @@ final class Writing {
                 storedAt,
                 actor.name(),
                 signature,
-                tap == null ? null : tap.phoneTime(storedAt)));
+                phone);
+        added.add(entry);
+        return entry;
     }
 }
