@@ -72,7 +72,7 @@ public class AwaitedBook {
     /** Read once a look, whichever room's rule asks first; nobody is asked for: whoever looks has been let in. */
     @Transactional(readOnly = true)
     public List<Awaited> at(GateLook look) {
-        return look.once(OfLook.class, project -> new OfLook(rows.ofProject(project.id())))
+        return look.once(OfLook.class, project -> new OfLook(ofProject(project.id())))
                 .waits();
     }
 
