@@ -255,14 +255,9 @@
     const entries = await phone.missing([...document.querySelectorAll('.steps a[href*="/entries/"]')].map(one => one.href));
     const there = await phone.copies(log, [...pages, ...entries, ...files]);
     if (there === null) find('phone-pages').textContent = words.nohttps;
-    if (!there) return there === null;
+    if (!there) return;
     find('phone-pages').textContent = words.pages;
     find('phone-home').hidden = matchMedia('(display-mode: standalone)').matches;
-    return true;
-  };
-  // A copy that was too slow is asked for again: without it the log does not open where there is no signal.
-  const keepCopies = async tries => {
-    if (!await copies().catch(() => false) && tries) setTimeout(keepCopies, 5000, tries - 1);
   };
 
   // Some browsers let the page offer it; in the others it is in their menu.
@@ -286,7 +281,7 @@
       return show('other', words.keepsnothing);
     }
     await phone.keepSending(send);
-    if (!kept) keepCopies(5);
+    if (!kept) copies().catch(() => {});
   };
   begin();
 })();

@@ -105,6 +105,15 @@ window.plumbrowPhone = (() => {
     }
   };
 
+  const pause = seconds => new Promise(over => setTimeout(over, seconds * 1000));
+  // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it. One that
+  // another takes the place of just then never answers.
+  const copied = (worker, wanted) => new Promise(done => {
+    const {port1, port2} = new MessageChannel();
+    port1.onmessage = done;
+    worker.postMessage(wanted, [port2]);
+  });
+
   // One page of this phone sends at a time; the server would bear two.
   const alone = work => navigator.locks ? navigator.locks.request('plumbrow-sending', work) : work();
 
@@ -144,18 +153,17 @@ window.plumbrowPhone = (() => {
       setInterval(again, 20000);
       return send();
     },
-    // Copies of these addresses for later: whether all are there; null where this page's own address does not allow it.
+    // Copies of these addresses for later: whether all are there; null where this page's own address does not allow it. One
+    // that was too slow is asked for again: without it the page does not open where there is no signal.
     copies: async (scope, wanted) => {
       if (!navigator.serviceWorker) return null;
       await navigator.serviceWorker.register('/phone-worker.js', {scope});
-      const worker = await navigator.serviceWorker.ready;
-      // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it.
-      await new Promise(done => {
-        const {port1, port2} = new MessageChannel();
-        port1.onmessage = done;
-        worker.active.postMessage(wanted, [port2]);
-      });
-      return (await Promise.all(wanted.map(one => caches.match(one)))).every(Boolean);
+      for (let tries = 0; tries < 6; tries++) {
+        if (tries) await pause(5);
+        await Promise.race([copied((await navigator.serviceWorker.ready).active, wanted), pause(12)]);
+        if ((await Promise.all(wanted.map(one => caches.match(one)))).every(Boolean)) return true;
+      }
+      return false;
     },
     missing: async addresses => {
       if (!window.caches) return addresses;
