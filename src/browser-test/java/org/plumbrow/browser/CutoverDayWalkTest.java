@@ -6,9 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -34,7 +31,6 @@ import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.transaction.support.TransactionTemplate;
-import org.springframework.util.FileSystemUtils;
 
 /**
  * Three sites of the demo on their way from what is still waited for to a finished day without power: on the pages, by
@@ -57,13 +53,7 @@ class CutoverDayWalkTest {
 
     @DynamicPropertySource
     static void aDemoOfItsOwn(DynamicPropertyRegistry properties) {
-        Path folder = Path.of("target", "demo-walk");
-        try {
-            FileSystemUtils.deleteRecursively(folder);
-        } catch (IOException still) {
-            throw new UncheckedIOException(still);
-        }
-        properties.add("plumbrow.data-dir", folder::toString);
+        OwnDemo.in("demo-walk", properties);
     }
 
     @LocalServerPort

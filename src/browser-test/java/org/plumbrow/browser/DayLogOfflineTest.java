@@ -20,21 +20,16 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.plumbrow.TestWorld;
-import org.plumbrow.cutover.daylog.CutoverRoad;
 import org.plumbrow.demo.LoadedDemo;
 import org.plumbrow.evidence.MadeUpPhoto;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 
 /** The day log where there is no signal: every way in which a tap could be lost, or counted twice. */
 @LoadedDemo
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
-class DayLogOfflineTest {
+class DayLogOfflineTest extends PhoneOnTheDay {
 
     static final String FOURTEEN_MINUTES_SLOW = """
             {
@@ -64,18 +59,15 @@ class DayLogOfflineTest {
             }
             """;
 
-    @LocalServerPort
-    int port;
+    /** The first message to a worker goes nowhere. */
+    private static final String SWALLOWS_THE_FIRST_QUESTION = """
+            {
+              const ask = ServiceWorker.prototype.postMessage;
+              let asked = 0;
+              ServiceWorker.prototype.postMessage = function (...said) { if (asked++) ask.apply(this, said); };
+            }
+            """;
 
-    @Autowired
-    TestWorld world;
-
-    @Autowired
-    CutoverRoad road;
-
-    private final List<String> findings = new ArrayList<>();
-    private BrowserContext phone;
-    private OutageToday day;
     private String log;
 
     /** The outage of a project is today, and its log is open and on the phone. */
@@ -103,28 +95,6 @@ class DayLogOfflineTest {
         left(page);
     }
 
-    @AfterEach
-    void close() {
-        phone.close();
-        assertThat(findings).isEmpty();
-    }
-
-    /** As closed; a tab that is closed itself has kept the browser waiting for ever. */
-    private static void left(Page page) {
-        page.navigate("about:blank");
-    }
-
-    private Page opened(BrowserContext on, String address) {
-        Page page = on.newPage();
-        page.onPageError(error -> findings.add("script: " + error));
-        page.navigate(address);
-        return page;
-    }
-
-    private static void says(Page page, String sentence) {
-        assertThat(page.locator("#phone")).containsText(sentence);
-    }
-
     private static void tapStepOne(Page page) {
         page.click("button[form=step-form].done");
     }
@@ -134,7 +104,7 @@ class DayLogOfflineTest {
     }
 
     private void isStoredOnce() {
-        Page page = opened(phone, log);
+        Page page = opened(log);
         assertThat(page.locator(".steps li").first()).containsText("done");
         assertThat(page.locator(".steps li").first()).not().containsText("two entries");
         assertThat(page.locator("#phone-waiting li")).hasCount(0);
@@ -147,7 +117,7 @@ class DayLogOfflineTest {
     @Test
     void aTapWithoutSignalOutlivesReloadAndKilledPageAndIsStoredOnce() {
         phone.setOffline(true);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         says(page, "Without signal: this page is as of");
         tapStepOne(page);
         says(page, "No signal. Kept on this phone");
@@ -157,7 +127,7 @@ class DayLogOfflineTest {
         standsAt(page, "2");
         PageChecks.findings(page, "day-log-kept").forEach(findings::add);
         left(page);
-        page = opened(phone, log);
+        page = opened(log);
         says(page, "not sent yet. It goes out by itself");
         phone.setOffline(false);
         assertThat(page.locator("#phone-waiting li")).hasCount(0);
@@ -166,13 +136,13 @@ class DayLogOfflineTest {
 
     @Test
     void aPageKilledRightAfterATapWasConfirmedLosesNothing() {
-        Page page = opened(phone, log);
+        Page page = opened(log);
         phone.setOffline(true);
         tapStepOne(page);
         says(page, "Kept on this phone");
         left(page);
         phone.setOffline(false);
-        page = opened(phone, log);
+        page = opened(log);
         assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
         isStoredOnce();
     }
@@ -194,11 +164,11 @@ class DayLogOfflineTest {
     @Test
     void whatIsTypedAndNotTappedIsThereAfterTheKill() {
         phone.setOffline(true);
-        Page typed = opened(phone, log + "/wrong");
+        Page typed = opened(log + "/wrong");
         typed.fill("#r-text", "A ladder slipped, nobody hurt");
         typed.waitForCondition(() -> Boolean.TRUE.equals(typed.evaluate(IS_TYPED)));
         left(typed);
-        Page page = opened(phone, log + "/wrong");
+        Page page = opened(log + "/wrong");
         assertThat(page.locator("#r-text")).hasValue("A ladder slipped, nobody hurt");
         page.click("main .acts button");
         phone.setOffline(false);
@@ -217,7 +187,7 @@ class DayLogOfflineTest {
 
     /** The first try ends without an answer. */
     private void sentWith(java.util.function.Consumer<Route> first) {
-        Page page = opened(phone, log);
+        Page page = opened(log);
         int[] tries = {0};
         phone.route("**/sending", route -> {
             if (tries[0]++ == 0) {
@@ -241,7 +211,7 @@ class DayLogOfflineTest {
     @Test
     void signalThatComesBackDuringATryIsNotMissed() {
         phone.setOffline(true);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         tapStepOne(page);
         says(page, "No signal");
         List<Route> held = new ArrayList<>();
@@ -268,7 +238,7 @@ class DayLogOfflineTest {
 
     @Test
     void aServerThatIsDownKeepsTheTapOnThePhone() {
-        Page page = opened(phone, log);
+        Page page = opened(log);
         phone.route("**/sending", route -> route.fulfill(new Route.FulfillOptions().setStatus(503)));
         tapStepOne(page);
         says(page, "The server could not take it now. Kept on this phone");
@@ -280,7 +250,7 @@ class DayLogOfflineTest {
 
     @Test
     void twoPhonesThatLogTheSameStepBothStandAndAreMarked() {
-        Page mine = opened(phone, log);
+        Page mine = opened(log);
         phone.setOffline(true);
         tapStepOne(mine);
         says(mine, "No signal");
@@ -320,7 +290,7 @@ class DayLogOfflineTest {
         anOutageToday(phone);
         keep(phone);
         phone.setOffline(true);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         page.check("input[name=service][value=SINGLE_PHASE_120_240]");
         page.fill("#r-personInCharge", "Tamsin");
         page.click("#open-form button");
@@ -330,7 +300,7 @@ class DayLogOfflineTest {
         tap(page);
         standsAt(page, "2");
         left(page);
-        page = opened(phone, log);
+        page = opened(log);
         standsAt(page, "2");
         assertThat(page.locator("#left")).not().hasText("–");
         page.fill("[name='r.A-N']:visible", "121");
@@ -349,7 +319,7 @@ class DayLogOfflineTest {
     void aLogIsClosedWithoutSignal() {
         upTo("13");
         phone.setOffline(true);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         assertThat(page.locator(".thumbs .done")).hasText("Step 14 is done");
         tap(page);
         assertThat(page.locator(".thumbs .done")).hasText("Close the log");
@@ -365,7 +335,7 @@ class DayLogOfflineTest {
     void aWrongEntryIsCorrectedWithoutSignalAndWhatIsNotSentIsTakenOff() {
         upTo("1");
         phone.setOffline(true);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         page.click(".steps li >> nth=0 >> a:has-text('Change')");
         page.fill("#r-value", "Jory, electrician");
         page.fill("#r-reason", "Jory did it");
@@ -387,7 +357,7 @@ class DayLogOfflineTest {
     @Test
     void whoComesAndWhatNearlyHappenedIsWrittenDownWithoutSignal() {
         phone.setOffline(true);
-        Page page = opened(phone, log + "/people");
+        Page page = opened(log + "/people");
         page.fill("#r-name", "Perrin");
         page.fill("#r-role", "owner");
         page.click("button:has-text('Write them down')");
@@ -403,7 +373,7 @@ class DayLogOfflineTest {
         page.click("button:has-text('Write the near miss down')");
         assertThat(page.locator("#phone-waiting li")).hasCount(3);
         reconnect(page);
-        page = opened(phone, log + "/people");
+        page = opened(log + "/people");
         assertThat(page.locator("main")).containsText("Perrin, owner since");
         assertThat(page.locator("main")).containsText("Sil, electrician since");
         page.navigate(log + "/near-miss");
@@ -413,13 +383,13 @@ class DayLogOfflineTest {
     @Test
     void aPhotoWaitsThroughAKilledPageAndIsStoredOnce() {
         phone.setOffline(true);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         page.click("summary:has-text('Add a photo')");
         page.setInputFiles("#r-photo", new FilePayload("panel.jpg", "image/jpeg", MadeUpPhoto.plain()));
         page.click("button:has-text('Keep the photo')");
         says(page, "Photo at step 1, ");
         left(page);
-        page = opened(phone, log);
+        page = opened(log);
         says(page, "Photo at step 1, ");
         reconnect(page);
         assertThat(page.locator(".steps a[href^='/evidence/']")).hasCount(1);
@@ -439,7 +409,7 @@ class DayLogOfflineTest {
         phone.setOffline(false);
         left(old);
         keep(phone);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         page.waitForFunction(WORKER + " === '/phone-worker.js'");
         phone.setOffline(true);
         page.reload();
@@ -447,9 +417,21 @@ class DayLogOfflineTest {
     }
 
     /** As the browser itself judges it. */
+    /** A worker that another takes the place of just then never answers. */
+    @Test
+    void copiesThatNeverCameAreAskedForAgain() {
+        Page first = opened(log);
+        first.evaluate("async () => { for (const name of await caches.keys()) await caches.delete(name); }");
+        left(first);
+        phone.addInitScript(SWALLOWS_THE_FIRST_QUESTION);
+        assertThat(opened(log).locator("#phone-pages"))
+                .containsText(
+                        "The log is on this phone", new LocatorAssertions.ContainsTextOptions().setTimeout(45_000));
+    }
+
     @Test
     void theBrowserWouldPutTheLogOnTheHomeScreen() {
-        Page page = opened(phone, log);
+        Page page = opened(log);
         assertThat(page.locator("#phone-home")).containsText("Add to Home Screen");
         CDPSession browser = phone.newCDPSession(page);
         JsonObject manifest = browser.send("Page.getAppManifest");
@@ -500,7 +482,7 @@ class DayLogOfflineTest {
     void aReversalTakesOneTapWithoutSignalAndCanBeTakenBackThere() {
         powerOff();
         phone.setOffline(true);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         page.click("#reverse-now");
         says(page, "No signal. Kept on this phone");
         reversing(page);
@@ -513,7 +495,7 @@ class DayLogOfflineTest {
         page.click("#reverse-now");
         reversing(page);
         left(page);
-        page = opened(phone, log);
+        page = opened(log);
         reversing(page);
         lineSide(page, "131");
         assertThat(page.locator("[data-limits]")).isVisible();
@@ -536,7 +518,7 @@ class DayLogOfflineTest {
     @Test
     void aPhoneWhoseClockIsWrongSaysSoAndBothTimesStand() {
         phone.addInitScript(FOURTEEN_MINUTES_SLOW);
-        Page page = opened(phone, log);
+        Page page = opened(log);
         assertThat(page.locator("#phone-clock")).containsText("14 min slow");
         tapStepOne(page);
         assertThat(page.locator(".steps li").first()).containsText("the phone’s clock said");
@@ -545,7 +527,7 @@ class DayLogOfflineTest {
 
     @Test
     void whatTheLogDoesNotTakeStaysOnThePhoneWithItsReason() {
-        Page page = opened(phone, log);
+        Page page = opened(log);
         tapStepOne(page);
         assertThat(page.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
         phone.setOffline(true);

@@ -4,39 +4,20 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.plumbrow.TestWorld;
-import org.plumbrow.cutover.daylog.CutoverRoad;
 import org.plumbrow.demo.LoadedDemo;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 
 /** What waits on a phone and is wrong: readings put right in place, and names that do not sign. By keyboard and by touch. */
 @LoadedDemo
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
-class DayLogWaitingTest {
-
-    @LocalServerPort
-    int port;
-
-    @Autowired
-    TestWorld world;
-
-    @Autowired
-    CutoverRoad road;
-
-    private final List<String> findings = new ArrayList<>();
-    private BrowserContext phone;
-    private OutageToday day;
+class DayLogWaitingTest extends PhoneOnTheDay {
 
     /** A phone with a screen that is touched, and a keyboard for who has one. */
     @BeforeEach
@@ -54,12 +35,6 @@ class DayLogWaitingTest {
         page.navigate("about:blank");
     }
 
-    @AfterEach
-    void close() {
-        phone.close();
-        assertThat(findings).isEmpty();
-    }
-
     /** The log at this step, on the phone, without signal. */
     private Page withoutSignalAfter(String step) {
         road.upTo(day.branch(), day.project(), step);
@@ -68,10 +43,6 @@ class DayLogWaitingTest {
         day.keep(page);
         phone.setOffline(true);
         return page;
-    }
-
-    private static void says(Page page, String sentence) {
-        assertThat(page.locator("#phone")).containsText(sentence);
     }
 
     private static void read(Page page, String first) {

@@ -7,9 +7,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.SelectOption;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -29,7 +26,6 @@ import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.transaction.support.TransactionTemplate;
-import org.springframework.util.FileSystemUtils;
 
 /**
  * A branch manager loses a crew: sees what breaks, lays three remedies beside it, accepts one, publishes, sees who must be
@@ -42,13 +38,7 @@ class LostCrewWalkTest {
     /** The plan that is published here stays, and others look at the shared one. */
     @DynamicPropertySource
     static void aDemoOfItsOwn(DynamicPropertyRegistry properties) {
-        Path folder = Path.of("target", "demo-lost-crew");
-        try {
-            FileSystemUtils.deleteRecursively(folder);
-        } catch (IOException still) {
-            throw new UncheckedIOException(still);
-        }
-        properties.add("plumbrow.data-dir", folder::toString);
+        OwnDemo.in("demo-lost-crew", properties);
     }
 
     private static final Duration A_BUSY_MACHINE = Duration.ofMinutes(3);
