@@ -3,6 +3,7 @@ package org.plumbrow.calc.planning.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import org.plumbrow.calc.planning.search.Order;
 class WholeBranchTest {
 
     private static final int BRANCHES = 500;
+    private static final int HELD_BACK = 40;
 
     @Test
     void neverAboveTheBestOfAllPlansAndAlmostAlwaysThere() {
@@ -45,6 +47,16 @@ class WholeBranchTest {
         assertThat(reached).as("of %d", tried).isGreaterThan(tried * 9 / 10);
     }
 
+    /** A plan so bad that no bound is cut down to it. */
+    private static Dates everythingHeldBack(TightBranch branch) {
+        Order order = Order.urgent(branch.model);
+        Arrays.fill(order.notBefore(), HELD_BACK);
+        Decoder decoder = new Decoder(branch.model);
+        Dates dates = decoder.emptyDates();
+        decoder.decode(order, dates);
+        return dates;
+    }
+
     /** The others alone, and the most urgent without the others: together still no more than the best of all plans. */
     @Test
     void whatTheMostUrgentHaveLateIsNeverAboveTheBestOfAllPlans() {
@@ -56,8 +68,12 @@ class WholeBranchTest {
                 continue;
             }
             LowerBound alone = new LowerBound(branch.model, branch.best);
+            Dates late = everythingHeldBack(branch);
+            if (late.unplaced() > 0 || late.lateness() < 2 * branch.least()) {
+                continue;
+            }
             for (int most = 2; most <= 3; most++) {
-                WholeBranch urgent = WholeBranch.mostUrgent(branch.model, branch.best, most, alone::late);
+                WholeBranch urgent = WholeBranch.mostUrgent(branch.model, late, most, alone::late);
                 if (urgent.isSmall()) {
                     urgent.solve(0.1, seed, () -> false);
                     assertThat(urgent.bound()).as("seed " + seed).isLessThanOrEqualTo(branch.least());
