@@ -147,25 +147,28 @@ class OutageHoursPageTest {
         assertThat(page("/outage/work").select("input[name=equipment][checked]").eachAttr("value"))
                 .containsExactly("TRENCHER");
         assertThat(page("/outage/hours?day=2027-03-16&time=09:30").text()).contains("Free: Trencher.");
-        booked(trencher, "2027-03-16", "MORNING");
+        UUID other = fixture.noticeGiven(ground, fixture.signedDairy(ground));
+        booked(trencher, project, other, "2027-03-16", "AFTERNOON");
+        assertThat(page("/outage/hours?day=2027-03-16&time=12:35").text()).contains("Free: Trencher.");
+        booked(trencher, other, other, "2027-03-16", "MORNING");
         assertThat(page("/outage/hours?day=2027-03-16&time=09:30").text())
                 .contains("Not free: Trencher is elsewhere, Sedge Hollow Dairy");
         assertThat(page("/outage/hours?day=2027-03-16&time=12:35").text()).contains("Free: Trencher.");
     }
 
-    /** In the published plan, at another project of the branch. */
-    private void booked(UUID machine, String day, String half) {
-        UUID other = fixture.noticeGiven(ground, fixture.signedDairy(ground));
+    /** In the published plan. @param work of whose works the first is taken */
+    private void booked(UUID machine, UUID at, UUID work, String day, String half) {
         BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> assertThat(jdbc.sql("""
                 insert into equipment_booking (id, branch_id, equipment_id, project_id, activity_id, half_days)
-                select :id, :branch, :machine, a.project_id, a.id,
+                select :id, :branch, :machine, :at, a.id,
                        int8range(plumbrow_half_day(cast(:day as date), :half), plumbrow_half_day(cast(:day as date), :half), '[]')
                   from activity a where a.project_id = :project order by a.position limit 1
                 """)
                         .param("id", Ids.next())
                         .param("branch", ground.branch().id())
                         .param("machine", machine)
-                        .param("project", other)
+                        .param("project", work)
+                        .param("at", at)
                         .param("day", day)
                         .param("half", half)
                         .update())
