@@ -179,7 +179,7 @@
     const id = phone.id();
     const fields = Object.fromEntries([...new FormData(form)].filter(([name]) => name !== '_csrf' && name !== 'photo'));
     return {id, person, form: action, title: form.dataset.title, version: Number(fields.version ?? 0), fields: {...fields, entry: id},
-      asks: correct.asked(form), at: Date.now()};
+      asks: correct.asked(form), shown: location.pathname, at: Date.now()};
   };
   const tap = async (form, action, file) => {
     const sending = {...taken(form, action), ...(file ? {photo: file, name: file.name} : {line: log})};
@@ -253,7 +253,7 @@
     const files = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(one => one.href || one.src);
     const pages = ['', '/wrong', '/reversal-time', '/people', '/near-miss'].map(one => log + one).map(one => new URL(one, location).href);
     const entries = await phone.missing([...document.querySelectorAll('.steps a[href*="/entries/"]')].map(one => one.href));
-    const there = await phone.copies(log, [...pages, ...entries, ...files]);
+    const there = await phone.copies([log], [...pages, ...entries, ...files]);
     if (there === null) find('phone-pages').textContent = words.nohttps;
     if (!there) return;
     find('phone-pages').textContent = words.pages;

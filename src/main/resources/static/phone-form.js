@@ -7,7 +7,7 @@ window.plumbrowForm = (form, say) => {
   const make = (tag, text, more) => Object.assign(document.createElement(tag), {textContent: text}, more);
   const control = name => form.elements.namedItem(name);
   const ours = ['_csrf', 'version', 'then'];
-  const gather = () => Object.fromEntries([...new FormData(form)].filter(([name]) => !ours.includes(name)));
+  const gather = () => Object.fromEntries([...new FormData(form)].filter(([name, value]) => !ours.includes(name) && typeof value === 'string'));
 
   // A group that repeats always has one empty row at its end.
   const grow = () => {
@@ -59,6 +59,9 @@ window.plumbrowForm = (form, say) => {
     do put(); while (grow());
     form.querySelectorAll('[data-limits]').forEach(ask);
     put();
+    form.querySelectorAll('details').forEach(part => {
+      part.open ||= [...part.querySelectorAll('input, select, textarea')].some(one => fields[one.name]);
+    });
     Object.keys(fields).filter(name => fields[name] && !control(name))
       .forEach(name => form.append(make('input', '', {type: 'hidden', name, value: fields[name]})));
   };
@@ -70,6 +73,7 @@ window.plumbrowForm = (form, say) => {
       if (!input) return line;
       line.append(make('a', sentence, {href: '#' + input.id}));
       const wrong = make('p', sentence, {className: 'wrong phone-wrong', id: 'phone-wrong-' + i});
+      input.closest('details')?.setAttribute('open', '');
       input.closest('.field').classList.add('bad');
       input.closest('.field').querySelector('label').after(wrong);
       input.setAttribute('aria-invalid', 'true');
@@ -123,12 +127,14 @@ window.plumbrowForm = (form, say) => {
     const input = control(name);
     return (input?.options ? [...input.options].find(one => one.value === value)?.text : value) || '–';
   };
+  const labelOf = input => [input?.closest('fieldset.field')?.querySelector('legend')?.textContent, input?.labels?.[0]?.textContent]
+    .filter(Boolean).join(': ');
   const rowsAgainst = theirs => {
     const yours = gather();
     return [...new Set([...Object.keys(theirs), ...Object.keys(yours)])]
       .map(field => ({field, theirs: theirs[field] ?? '', yours: yours[field] ?? ''}))
       .filter(row => row.theirs !== row.yours)
-      .map(row => ({...row, label: control(row.field)?.labels?.[0]?.textContent ?? row.field,
+      .map(row => ({...row, label: labelOf(control(row.field)) || row.field,
         theirsWords: wordsOf(row.field, row.theirs), yoursWords: wordsOf(row.field, row.yours)}));
   };
 

@@ -50,7 +50,7 @@ const file = async request => {
 const answered = request => {
   const {origin, pathname, search} = new URL(request.url);
   if (request.method !== 'GET' || origin !== self.location.origin) return null;
-  if (/^\/projects\/[^/]+\/(survey(\/[a-z-]+)?|day-log(\/(wrong|reversal-time|people|near-miss|entries\/[0-9a-f-]{36}))?)$/.test(pathname) && !search) return page(request);
+  if (/^\/projects\/[^/]+\/(survey(\/[a-z-]+)?|day-log(\/(wrong|reversal-time|people|near-miss|entries\/[0-9a-f-]{36}))?|day-one)$|^\/crews\/[^/]+\/(week|reports\/[^/]+\/[\d-]+)$/.test(pathname) && !search) return page(request);
   return /\.(css|js|svg|png)$/.test(pathname) ? file(request) : null;
 };
 

@@ -50,8 +50,8 @@ window.plumbrowPhone = (() => {
           else if (draft.version === one.version) drafts.put({...draft, version: answer.version});
         } else if (!later.length) {
           const typed = draft?.fields ? draft : one;
-          // A refusal has no time of its own; of a conflict it is theirs.
-          drafts.put({...one, ...typed, ...answer, at: answer.at || typed.at, now: answer.version, version: typed.version});
+          // The time stays that of what was typed; theirs, where there is a conflict, is a text.
+          drafts.put({...one, ...typed, ...answer, at: typed.at, theirsAt: answer.at, now: answer.version, version: typed.version});
         }
       };
     };
@@ -106,8 +106,8 @@ window.plumbrowPhone = (() => {
   };
 
   const pause = seconds => new Promise(over => setTimeout(over, seconds * 1000));
-  // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it. One that
-  // another takes the place of just then never answers.
+  // Asked of the worker itself: a page that was loading while the worker began is not its own, and fetches past it. The newest
+  // is asked, though it may not have begun: one that another takes the place of just then never answers.
   const copied = (worker, wanted) => new Promise(done => {
     const {port1, port2} = new MessageChannel();
     port1.onmessage = done;
@@ -153,14 +153,15 @@ window.plumbrowPhone = (() => {
       setInterval(again, 20000);
       return send();
     },
-    // Copies of these addresses for later: whether all are there; null where this page's own address does not allow it. One
-    // that was too slow is asked for again: without it the page does not open where there is no signal.
-    copies: async (scope, wanted) => {
+    // Copies of these addresses for later: whether all are there; null where this page's own address does not allow it. The
+    // first of the scopes is this page's. What was too slow is asked for again: without it the page does not open where there
+    // is no signal.
+    copies: async (scopes, wanted) => {
       if (!navigator.serviceWorker) return null;
-      await navigator.serviceWorker.register('/phone-worker.js', {scope});
+      const [place] = await Promise.all([...new Set(scopes)].map(scope => navigator.serviceWorker.register('/phone-worker.js', {scope})));
       for (let tries = 0; tries < 6; tries++) {
         if (tries) await pause(5);
-        await Promise.race([copied((await navigator.serviceWorker.ready).active, wanted), pause(12)]);
+        await Promise.race([copied(place.installing || place.waiting || place.active, wanted), pause(12)]);
         if ((await Promise.all(wanted.map(one => caches.match(one)))).every(Boolean)) return true;
       }
       return false;

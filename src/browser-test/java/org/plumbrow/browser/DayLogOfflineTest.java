@@ -416,7 +416,6 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         says(page, "Without signal: this page is as of");
     }
 
-    /** As the browser itself judges it. */
     /** A worker that another takes the place of just then never answers. */
     @Test
     void copiesThatNeverCameAreAskedForAgain() {

@@ -58,7 +58,7 @@ class SurveyOfflineTest {
 
     private void open(Page page, String part) {
         page.navigate(survey + part);
-        assertThat(page.locator("#phone-pages")).containsText("All parts of this survey are on this phone");
+        assertThat(page.locator("#phone-pages")).containsText("These pages are on this phone");
     }
 
     private Page opened(String part) {
@@ -143,7 +143,7 @@ class SurveyOfflineTest {
     @Test
     void whoComesSecondSeesBothAndChooses() {
         Page mine = opened("/access");
-        says(mine, "All parts of this survey");
+        says(mine, "These pages are on this phone");
         phone.setOffline(true);
         mine.fill("#lane", "mud");
         mine.fill("#laydown", "behind the barn");
@@ -157,8 +157,8 @@ class SurveyOfflineTest {
             assertThat(theirs.locator("main [role=status]").first()).containsText("kept");
         }
         phone.setOffline(false);
-        says(mine, "Someone else changed this part: look at both.");
-        assertThat(mine.locator("#phone-both h2")).containsText("Maren changed this part on");
+        says(mine, "Someone else changed this: look at both.");
+        assertThat(mine.locator("#phone-both h2")).containsText("Maren changed this on");
         looksGood(mine, "both");
         mine.click("#phone-both button");
         assertThat(mine.locator("#phone-both .wrong")).isVisible();
@@ -215,7 +215,7 @@ class SurveyOfflineTest {
     @Test
     void anotherPersonOnTheSamePhoneNeitherSeesNorSendsIt() {
         Page page = opened("/access");
-        says(page, "All parts of this survey");
+        says(page, "These pages are on this phone");
         phone.setOffline(true);
         page.fill("#lane", "mud");
         save(page);
@@ -232,7 +232,7 @@ class SurveyOfflineTest {
         hers.navigate("/projects");
         String anyProject = hers.locator("main a[href^='/projects/0']").first().getAttribute("href");
         hers.navigate(anyProject.replaceAll("(/projects/[0-9a-f-]{36}).*", "$1") + "/survey/access");
-        assertThat(hers.locator("#phone-pages")).containsText("All parts");
+        assertThat(hers.locator("#phone-pages")).containsText("These pages");
         assertThat(hers.locator("#phone-waiting li")).hasCount(0);
         phone.clearCookies();
         signIn("maren");
@@ -254,7 +254,7 @@ class SurveyOfflineTest {
     @Test
     void signingOutAsksAboutWhatIsNotSentAndTakesTheCopiesAway() {
         Page page = opened("/access");
-        says(page, "All parts of this survey");
+        says(page, "These pages are on this phone");
         page.fill("#lane", "mud");
         says(page, "not sent yet");
         page.navigate("/you");
@@ -274,14 +274,14 @@ class SurveyOfflineTest {
         page.waitForURL("**/sign-in?out");
         signIn("maren");
         page.navigate(survey + "/access");
-        says(page, "All parts of this survey");
+        says(page, "These pages are on this phone");
         assertThat(page.locator("#lane")).hasValue("");
     }
 
     @Test
     void aPhotoWaitsAndIsSentOnce() {
         Page page = opened("/photos");
-        says(page, "All parts of this survey");
+        says(page, "These pages are on this phone");
         phone.setOffline(true);
         page.setInputFiles("#photo-2", new FilePayload("meter.jpg", "image/jpeg", MadeUpPhoto.plain()));
         page.locator("form[data-phone-photo]", new Page.LocatorOptions().setHas(page.locator("#photo-2")))

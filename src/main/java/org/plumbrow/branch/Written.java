@@ -53,7 +53,7 @@ public record Written(String label, String name, String value, String words) {
     }
 
     /** Every field of either side, yours in their order first; what only one side has is empty on the other. */
-    static List<Conflict.Row> beside(List<Written> theirs, List<Written> yours) {
+    public static List<Conflict.Row> beside(List<Written> theirs, List<Written> yours) {
         Map<String, Written> stored = byName(theirs);
         Map<String, Written> typed = byName(yours);
         Set<String> names = new LinkedHashSet<>(typed.keySet());

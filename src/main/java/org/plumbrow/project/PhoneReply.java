@@ -65,9 +65,14 @@ public record PhoneReply(
                 : answer();
     }
 
+    /** Now, for the first time. */
+    public boolean hasStored() {
+        return said.equals(STORED);
+    }
+
     /** Now or before. */
     public boolean wasTaken() {
-        return said.equals(STORED) || said.equals(ALREADY);
+        return hasStored() || said.equals(ALREADY);
     }
 
     public ResponseEntity<PhoneReply> answer() {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.plumbrow.project.PhoneClock;
 
 /**
  * When somebody tapped, and when the phone sent it, both by the phone's clock. Where that clock is wrong, the time that
@@ -37,8 +38,7 @@ record PhoneTap(Instant written, Instant sent, List<Fix> fixes) {
 
     /** When it happened by the server's clock; never later than now. */
     Instant happenedAt(Instant now) {
-        Duration ago = Duration.between(written, sent);
-        return ago.isNegative() ? now : now.minus(ago);
+        return new PhoneClock(written, sent).happenedAt(now);
     }
 
     LogEntry.PhoneTime phoneTime(Instant now) {

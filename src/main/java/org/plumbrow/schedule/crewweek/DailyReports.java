@@ -1,6 +1,7 @@
 package org.plumbrow.schedule.crewweek;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ import org.plumbrow.project.JournalEvent;
 import org.plumbrow.project.ProjectAccess;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.Projects;
+import org.plumbrow.project.WrittenDown;
 import org.plumbrow.schedule.CrewBooking;
 import org.plumbrow.schedule.PublishedPlan;
 import org.plumbrow.schedule.activity.ActivityList;
@@ -46,6 +48,8 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Service
 public class DailyReports {
+
+    private static final Duration LONGEST_ON_A_PHONE = Duration.ofDays(14);
 
     private final CrewDoor door;
     private final ProjectAccess projectAccess;
@@ -90,9 +94,17 @@ public class DailyReports {
         this.clock = clock;
     }
 
-    /** @throws NotFound for a day ahead, or a crew and a project of two branches */
     @Transactional(readOnly = true)
     ReportSheet sheet(UUID crewId, UUID projectId, LocalDate day) {
+        return sheet(crewId, projectId, day, clock.instant());
+    }
+
+    /**
+     * @param at when the report was written: on a phone without signal that may have been in time
+     * @throws NotFound for a day ahead, or a crew and a project of two branches
+     */
+    @Transactional(readOnly = true)
+    ReportSheet sheet(UUID crewId, UUID projectId, LocalDate day, Instant at) {
         CrewFacts crew = door.open(crewId);
         UUID branchId = projectAccess.require(projectId, May.RECORD_PROGRESS);
         PlanningSettings with = settings.forPlanning(branchId);
@@ -103,17 +115,26 @@ public class DailyReports {
         ProjectFacts project = projects.factsUnchecked(projectId);
         LocalDate until = with.branch().workDays().onOrAfter(day.plusDays(1));
         Optional<Written> written = rows.find(of(crew, project, day));
-        List<EvidenceFacts> photos =
-                written.map(known -> evidence.of(rows.photos(known.id()))).orElse(List.of());
+        List<EvidenceFacts> photos = evidence.of(rows.photos(of(crew, project, day)));
         return new ReportSheet(
                 crew,
                 project,
                 day,
                 until,
-                !today.isAfter(until),
+                isOpen(until, at, with),
                 written,
                 works(crew, project, day, written, with),
                 photos.stream().filter(photo -> !photo.hidden()).toList());
+    }
+
+    /** Written in time, though it may have waited on the phone for as long as that keeps its pages. */
+    private boolean isOpen(LocalDate until, Instant at, PlanningSettings with) {
+        return !LocalDate.ofInstant(at, with.branch().zone()).isAfter(until)
+                && at.isAfter(clock.instant().minus(LONGEST_ON_A_PHONE));
+    }
+
+    private static ReportRows.Of of(ReportSheet sheet) {
+        return of(sheet.crew(), sheet.project(), sheet.day());
     }
 
     private static ReportRows.Of of(CrewFacts crew, ProjectFacts project, LocalDate day) {
@@ -160,22 +181,44 @@ public class DailyReports {
     /** @return what is wrong with it @throws org.plumbrow.web.EditedMeanwhile */
     @Transactional
     Optional<Refusal> save(ReportSheet sheet, DailyReport report, List<Upload> photos) {
-        projectAccess.require(sheet.project().id(), May.RECORD_PROGRESS);
-        if (!sheet.open()) {
-            return Optional.of(Refusal.ofForm("This report could be changed until %s. Tell the project manager instead."
-                    .formatted(DayWords.of(sheet.until()))));
+        Optional<Refusal> refused = photos.stream()
+                .map(photo -> addPhoto(sheet, photo))
+                .flatMap(Optional::stream)
+                .findFirst();
+        return refused.isPresent() ? refused : save(sheet, report, WrittenDown.now(clock.instant()));
+    }
+
+    /** @return what is wrong with it @throws org.plumbrow.web.EditedMeanwhile */
+    @Transactional
+    Optional<Refusal> save(ReportSheet sheet, DailyReport report, WrittenDown when) {
+        Optional<Refusal> closed = closed(sheet);
+        if (closed.isEmpty()) {
+            write(sheet, report, access.actor(), when);
         }
-        List<UUID> kept = new ArrayList<>();
-        for (Upload photo : photos) {
-            Keeping keeping =
-                    evidence.keep(sheet.crew().branchId(), sheet.project().id(), photo, access.actor());
-            if (keeping instanceof Keeping.Refused refused) {
-                return Optional.of(Refusal.ofForm(photo.name() + ": " + refused.sentence()));
-            }
-            kept.add(((Keeping.Kept) keeping).evidence().id());
+        return closed;
+    }
+
+    /** A photo of the day, whether or not its report is written yet. @return what is wrong with it */
+    @Transactional
+    Optional<Refusal> addPhoto(ReportSheet sheet, Upload photo) {
+        Optional<Refusal> closed = closed(sheet);
+        if (closed.isPresent()) {
+            return closed;
         }
-        write(sheet, report, kept, access.actor());
+        Keeping keeping = evidence.keep(sheet.crew().branchId(), sheet.project().id(), photo, access.actor());
+        if (keeping instanceof Keeping.Refused refused) {
+            return Optional.of(Refusal.ofForm(photo.name() + ": " + refused.sentence()));
+        }
+        rows.addPhoto(of(sheet), ((Keeping.Kept) keeping).evidence().id());
         return Optional.empty();
+    }
+
+    private Optional<Refusal> closed(ReportSheet sheet) {
+        projectAccess.require(sheet.project().id(), May.RECORD_PROGRESS);
+        return sheet.open()
+                ? Optional.empty()
+                : Optional.of(Refusal.ofForm("This report could be changed until %s. Tell the project manager instead."
+                        .formatted(DayWords.of(sheet.until()))));
     }
 
     /** For the demo, whose manager keeps what the lead said; at any day. */
@@ -183,16 +226,14 @@ public class DailyReports {
     public void reportUnchecked(UUID crewId, UUID projectId, LocalDate day, SaidOfTheDay said, Actor by) {
         refresh.project(projectId);
         ReportSheet sheet = sheet(crewId, projectId, day);
-        write(sheet, said.report(sheet), List.of(), by);
+        write(sheet, said.report(sheet), by, WrittenDown.now(clock.instant()));
     }
 
-    private void write(ReportSheet sheet, DailyReport report, List<UUID> photos, Actor by) {
-        Instant now = clock.instant();
-        ReportRows.Of of = of(sheet.crew(), sheet.project(), sheet.day());
-        UUID id = rows.write(of, sheet.written(), report, by, now);
-        photos.forEach(photo -> rows.addPhoto(of, id, photo));
-        journal.append(
-                JournalEvent.of(sheet.project().id(), "report.daily", ReportWords.sentence(sheet, report)), by, now);
+    private void write(ReportSheet sheet, DailyReport report, Actor by, WrittenDown when) {
+        ReportRows.Of of = of(sheet);
+        rows.write(of, sheet.written(), report, by, when);
+        JournalEvent line = JournalEvent.of(sheet.project().id(), "report.daily", ReportWords.sentence(sheet, report));
+        journal.append(line, by, when.received());
         progress.take(sheet, report, rows.others(of), by);
     }
 }

@@ -2,13 +2,12 @@ package org.plumbrow.schedule.crewweek;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.branch.Written;
 import org.plumbrow.calc.Range;
@@ -17,7 +16,7 @@ import org.plumbrow.web.Entered;
 /**
  * A daily report as it is typed.
  *
- * @param lines one for each activity of the page, in its order
+ * @param lines by key of the activity; empty where none was sent
  */
 record ReportForm(
         @Nullable String version,
@@ -26,35 +25,49 @@ record ReportForm(
         @Nullable String weather,
         @Nullable String weatherHours,
         @Nullable String trouble,
-        @Nullable List<@Nullable Line> lines) {
+        @Nullable Map<String, Line> lines) {
 
     private static final Range PEOPLE = new Range(1, 40, "people");
     private static final Range HOURS = new Range(0.25, 24, "hours");
     private static final Range LOST = new Range(0, 24, "hours");
-    private static final Range QUANTITY = new Range(0, 100_000, "");
     private static final int LONGEST = 2_000;
-    /** So many there are, whatever was sent; a project has some twenty activities. */
-    private static final int LINES = 120;
-
     /** What was done of one activity. */
     record Line(
-            @Nullable String key,
             @Nullable String quantity,
             @Nullable String hours,
             @Nullable String state) {
 
-        private static final Line NOTHING = new Line("", "", "", "");
+        private static final Line NOTHING = new Line("", "", "");
 
         private boolean isEmpty() {
             return (Entered.text(quantity) + Entered.text(hours) + Entered.text(state)).isEmpty();
         }
     }
 
+    /** An empty line for each that was not sent: the page asks for every activity. */
+    private static final class Lines extends HashMap<String, Line> {
+
+        private static final long serialVersionUID = 1;
+
+        private Lines(Map<String, Line> sent) {
+            super(sent);
+        }
+
+        @Override
+        public Line get(Object key) {
+            return getOrDefault(key, Line.NOTHING);
+        }
+    }
+
     ReportForm {
-        List<@Nullable Line> sent = lines == null ? List.of() : lines;
-        lines = IntStream.range(0, LINES)
-                .mapToObj(i -> i < sent.size() && sent.get(i) != null ? sent.get(i) : Line.NOTHING)
-                .toList();
+        lines = new Lines(lines == null ? Map.of() : lines);
+    }
+
+    /** What may be typed, as the hints say it. */
+    record Limits(String people, String hours, String lost) {}
+
+    static Limits limits() {
+        return new Limits(Entered.hint(PEOPLE), Entered.hint(HOURS), Entered.hint(LOST));
     }
 
     /** As it stands; a new one begins with the crew's people and the branch's hours. */
@@ -66,16 +79,20 @@ record ReportForm(
                         known.map(DailyReport::people).orElse(sheet.crew().size())),
                 known.map(report -> text(report.hours())).orElse(usualHours),
                 known.map(DailyReport::weather).orElse(DayWeather.DRY).name(),
-                known.map(report -> text(report.weatherHours())).orElse(""),
+                known.map(DailyReport::weatherHours)
+                        .filter(lost -> lost.signum() > 0)
+                        .map(ReportForm::text)
+                        .orElse(""),
                 known.map(DailyReport::trouble).orElse(""),
                 sheet.works().stream()
-                        .map(work -> written(work.key(), known.flatMap(report -> report.line(work.id()))))
-                        .toList());
+                        .collect(Collectors.toMap(
+                                ReportSheet.Work::key,
+                                work -> written(known.flatMap(report -> report.line(work.id()))))));
     }
 
-    private static Line written(String key, Optional<DailyReport.Line> line) {
-        return line.map(known -> new Line(key, text(known.quantity()), text(known.hours()), known.done() ? "DONE" : ""))
-                .orElse(new Line(key, "", "", ""));
+    private static Line written(Optional<DailyReport.Line> line) {
+        return line.map(known -> new Line(text(known.quantity()), text(known.hours()), known.done() ? "DONE" : ""))
+                .orElse(Line.NOTHING);
     }
 
     private static String text(@Nullable BigDecimal figure) {
@@ -84,20 +101,18 @@ record ReportForm(
 
     /** Read; what cannot be read leaves a sentence at its field. */
     DailyReport read(Entered entered, ReportSheet sheet) {
-        Map<String, ReportSheet.Work> works =
-                sheet.works().stream().collect(Collectors.toMap(ReportSheet.Work::key, Function.identity()));
         List<DailyReport.Line> read = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            ReportSheet.Work work = works.get(Entered.text(lines.get(i).key));
-            if (work != null && !lines.get(i).isEmpty()) {
-                read.add(line(entered, "lines[" + i + "].", lines.get(i), work));
+        for (ReportSheet.Work work : sheet.works()) {
+            Line typed = lines.get(work.key());
+            if (!typed.isEmpty()) {
+                read.add(line(entered, at(work), typed, work));
             }
         }
         String said = entered.within("trouble", "the trouble", trouble, LONGEST);
         if (read.isEmpty() && said.isEmpty()) {
             entered.refuse("trouble", "Write above what was done, or here what kept the crew from it.");
         }
-        return new DailyReport(
+        DailyReport report = new DailyReport(
                 Entered.version(version),
                 (int) Math.rint(whole(entered, "people", people)),
                 BigDecimal.valueOf(entered.required("hours", "the hours on the site", hours, HOURS)),
@@ -105,6 +120,32 @@ record ReportForm(
                 orZero(entered.number("weatherHours", "the hours that the weather took", weatherHours, LOST)),
                 said,
                 read);
+        return agreeing(entered, report);
+    }
+
+    /** No more hours than there were on the site. */
+    private static DailyReport agreeing(Entered entered, DailyReport report) {
+        BigDecimal spent =
+                report.lines().stream().map(DailyReport.Line::hours).reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (entered.errors().hasErrors()) {
+            return report;
+        }
+        String onSite = text(report.hours());
+        if (spent.compareTo(report.hours()) > 0) {
+            entered.refuse(
+                    "hours",
+                    "The works above took %s hours together, more than these %s. Where the crew was split, write of each work its share."
+                            .formatted(text(spent), onSite));
+        }
+        if (report.weatherHours().compareTo(report.hours()) > 0) {
+            entered.refuse(
+                    "weatherHours", "Write at most the %s hours that the crew was on the site.".formatted(onSite));
+        }
+        return report;
+    }
+
+    private static String at(ReportSheet.Work work) {
+        return "lines[" + work.key() + "].";
     }
 
     private static double whole(Entered entered, String field, @Nullable String typed) {
@@ -123,7 +164,7 @@ record ReportForm(
         double spent = entered.required(at + "hours", "the hours on " + work.title(), typed.hours, HOURS);
         BigDecimal quantity = work.counted().isEmpty()
                 ? null
-                : entered.number(at + "quantity", "how many " + work.unit(), typed.quantity, QUANTITY);
+                : entered.number(at + "quantity", "how many " + work.unit(), typed.quantity, work.quantity());
         return new DailyReport.Line(work.id(), quantity, BigDecimal.valueOf(spent), "DONE".equals(typed.state));
     }
 
@@ -135,20 +176,12 @@ record ReportForm(
                 Written.of("weather", "weather", weather, Entered.text(weather).toLowerCase(Locale.ROOT)),
                 Written.of("hours that the weather took", "weatherHours", weatherHours),
                 Written.of("trouble", "trouble", trouble)));
-        Map<String, String> titles =
-                sheet.works().stream().collect(Collectors.toMap(ReportSheet.Work::key, ReportSheet.Work::title));
-        for (int i = 0; i < sheet.works().size(); i++) {
-            Line line = lines.get(i);
-            String title = titles.getOrDefault(Entered.text(line.key), "another activity");
-            String at = "lines[" + i + "].";
-            all.add(Written.of(title, at + "key", line.key, title));
-            all.add(Written.of(title + ", done that day", at + "quantity", line.quantity));
-            all.add(Written.of(title + ", hours", at + "hours", line.hours));
-            all.add(Written.of(
-                    title + ", state",
-                    at + "state",
-                    line.state,
-                    Entered.text(line.state).isEmpty() ? "goes on" : "finished"));
+        for (ReportSheet.Work work : sheet.works()) {
+            Line line = lines.get(work.key());
+            String state = Entered.text(line.state).isEmpty() ? "goes on" : "finished";
+            all.add(Written.of(work.title() + ", done that day", at(work) + "quantity", line.quantity));
+            all.add(Written.of(work.title() + ", hours", at(work) + "hours", line.hours));
+            all.add(Written.of(work.title() + ", state", at(work) + "state", line.state, state));
         }
         return all;
     }

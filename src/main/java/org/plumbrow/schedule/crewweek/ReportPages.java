@@ -79,7 +79,7 @@ class ReportPages {
                 "this report", now.address(), now.version(), form(now).written(now));
     }
 
-    private ReportForm form(ReportSheet sheet) {
+    ReportForm form(ReportSheet sheet) {
         return ReportForm.of(sheet, reports.usualHours(sheet.crew().branchId()));
     }
 
@@ -89,8 +89,12 @@ class ReportPages {
                 ? List.of()
                 : photos.stream()
                         .filter(photo -> !photo.isEmpty())
-                        .map(photo -> Upload.of(photo, "Daily report, " + DayWords.withYear(day)))
+                        .map(photo -> upload(photo, day))
                         .toList();
+    }
+
+    static Upload upload(MultipartFile photo, LocalDate day) {
+        return Upload.of(photo, "Daily report, " + DayWords.withYear(day));
     }
 
     private static String page(ReportSheet sheet, Model model) {
@@ -100,6 +104,7 @@ class ReportPages {
                 Arrays.stream(DayWeather.values())
                         .map(weather -> new Option(weather.name(), weather.words()))
                         .toList());
+        model.addAttribute("limits", ReportForm.limits());
         model.addAttribute("states", List.of(new Option("", "goes on"), new Option("DONE", "finished")));
         return "schedule/daily-report";
     }

@@ -3,14 +3,17 @@ package org.plumbrow.schedule.crewweek;
 import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
+import java.sql.Timestamp;
+import java.sql.Types;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.database.Ids;
+import org.plumbrow.project.WrittenDown;
 import org.plumbrow.schedule.crewweek.ReportSheet.Written;
 import org.plumbrow.web.Actor;
 import org.plumbrow.web.EditedMeanwhile;
@@ -23,18 +26,20 @@ import org.springframework.stereotype.Repository;
 class ReportRows {
 
     private static final String FIND = """
-            select id, version, people, hours, weather, weather_hours, trouble, reported_at, reported_by
+            select id, version, people, hours, weather, weather_hours, trouble, reported_at, reported_by, received_at, phone_at
               from daily_report where project_id = :project and crew_id = :crew and day = :day
             """;
     private static final String INSERT = """
             insert into daily_report (id, branch_id, project_id, crew_id, day, people, hours, weather, weather_hours,
-                                      trouble, reported_at, reported_by)
-            values (:id, :branch, :project, :crew, :day, :people, :hours, :weather, :weatherHours, :trouble, :at, :by)
+                                      trouble, reported_at, reported_by, received_at, phone_at)
+            values (:id, :branch, :project, :crew, :day, :people, :hours, :weather, :weatherHours, :trouble, :at, :by,
+                    :received, :phone)
             """;
     private static final String UPDATE = """
             update daily_report
                set version = version + 1, people = :people, hours = :hours, weather = :weather,
-                   weather_hours = :weatherHours, trouble = :trouble, reported_at = :at, reported_by = :by
+                   weather_hours = :weatherHours, trouble = :trouble, reported_at = :at, reported_by = :by,
+                   received_at = :received, phone_at = :phone
              where id = :id and version = :version
             """;
     private static final String BEFORE = """
@@ -77,8 +82,20 @@ class ReportRows {
                 row.getBigDecimal("weather_hours"),
                 row.getString("trouble"),
                 lines);
-        Instant at = row.getTimestamp("reported_at").toInstant();
-        return new Written(id, report, row.getString("reported_by"), at);
+        return new Written(id, report, row.getString("reported_by"), writtenDown(row, "reported_at"));
+    }
+
+    /** @param at name of the column that says when it happened */
+    static WrittenDown writtenDown(ResultSet row, String at) throws SQLException {
+        Timestamp phone = row.getTimestamp("phone_at");
+        return new WrittenDown(
+                row.getTimestamp(at).toInstant(),
+                row.getTimestamp("received_at").toInstant(),
+                phone == null ? null : phone.toInstant());
+    }
+
+    static @Nullable Timestamp phone(WrittenDown when) {
+        return when.phone() == null ? null : Timestamp.from(when.phone());
     }
 
     /** What the other reports of the project say, by activity. */
@@ -98,8 +115,8 @@ class ReportRows {
         return before;
     }
 
-    /** @return its id @throws EditedMeanwhile if somebody wrote it after it was opened */
-    UUID write(Of of, Optional<Written> known, DailyReport report, Actor by, Instant at) {
+    /** @throws EditedMeanwhile if somebody wrote it after it was opened */
+    void write(Of of, Optional<Written> known, DailyReport report, Actor by, WrittenDown when) {
         long stored = known.map(now -> now.report().version()).orElse(DailyReport.NONE);
         EditedMeanwhile.check(report.version(), stored);
         UUID id = known.map(Written::id).orElseGet(Ids::next);
@@ -115,7 +132,9 @@ class ReportRows {
                 .param("weather", report.weather().name())
                 .param("weatherHours", report.weatherHours())
                 .param("trouble", report.trouble())
-                .param("at", java.sql.Timestamp.from(at))
+                .param("at", Timestamp.from(when.at()))
+                .param("received", Timestamp.from(when.received()))
+                .param("phone", phone(when), Types.TIMESTAMP)
                 .param("by", by.name());
         try {
             if (change.update() == 0) {
@@ -125,7 +144,6 @@ class ReportRows {
             throw new EditedMeanwhile(report.version(), 0);
         }
         writeLines(of, id, report.lines());
-        return id;
     }
 
     private void writeLines(Of of, UUID id, List<DailyReport.Line> lines) {
@@ -138,23 +156,25 @@ class ReportRows {
                     .param("report", id)
                     .param("activity", line.activityId())
                     .param("branch", of.branchId)
-                    .param("quantity", line.quantity(), java.sql.Types.NUMERIC)
+                    .param("quantity", line.quantity(), Types.NUMERIC)
                     .param("hours", line.hours())
                     .param("done", line.done())
                     .update();
         }
     }
 
-    void addPhoto(Of of, UUID reportId, UUID evidenceId) {
+    void addPhoto(Of of, UUID evidenceId) {
         jdbc.sql("""
-                insert into daily_report_photo (report_id, evidence_id, branch_id) values (?, ?, ?)
+                insert into daily_report_photo (project_id, crew_id, day, evidence_id, branch_id) values (?, ?, ?, ?, ?)
                 on conflict do nothing
-                """).params(reportId, evidenceId, of.branchId).update();
+                """)
+                .params(of.projectId, of.crewId, of.day, evidenceId, of.branchId)
+                .update();
     }
 
-    List<UUID> photos(UUID reportId) {
-        return jdbc.sql("select evidence_id from daily_report_photo where report_id = ?")
-                .param(reportId)
+    List<UUID> photos(Of of) {
+        return jdbc.sql("select evidence_id from daily_report_photo where project_id = ? and crew_id = ? and day = ?")
+                .params(of.projectId, of.crewId, of.day)
                 .query(UUID.class)
                 .list();
     }

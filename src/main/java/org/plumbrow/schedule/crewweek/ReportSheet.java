@@ -1,16 +1,17 @@
 package org.plumbrow.schedule.crewweek;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.plumbrow.calc.Range;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.duration.ProjectActivity;
 import org.plumbrow.calc.duration.WorkPart;
 import org.plumbrow.crew.CrewFacts;
 import org.plumbrow.evidence.EvidenceFacts;
 import org.plumbrow.project.ProjectFacts;
+import org.plumbrow.project.WrittenDown;
 import org.plumbrow.schedule.activity.JobActivities;
 import org.plumbrow.web.Entered;
 
@@ -31,7 +32,7 @@ record ReportSheet(
         List<EvidenceFacts> photos) {
 
     /** The report as it is stored. */
-    record Written(UUID id, DailyReport report, String by, Instant at) {}
+    record Written(UUID id, DailyReport report, String by, WrittenDown when) {}
 
     /**
      * An activity that may be reported.
@@ -72,6 +73,16 @@ record ReportSheet(
 
         private static String tenths(double amount) {
             return Entered.written(Math.rint(amount * 10) / 10);
+        }
+
+        /** Done on one day: up to twice what the drawings ask for, as posts are pulled and driven again. */
+        Range quantity() {
+            double most = 2 * counted().map(WorkPart.Counted::amount).orElse(0.0) - before;
+            return new Range(0, Math.max(1, Math.ceil(most)), unit());
+        }
+
+        public String limits() {
+            return Entered.hint(quantity());
         }
 
         public String unit() {

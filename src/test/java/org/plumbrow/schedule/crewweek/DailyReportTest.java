@@ -79,8 +79,7 @@ class DailyReportTest {
     }
 
     private MvcTestResult report(String version, String quantity, String hours, String state) {
-        Document now = read(open(page, branch.crewLead()));
-        String at = now.select("input[value=foundation]").attr("name").replace("key", "");
+        String at = "lines[foundation].";
         return pages.post(
                 branch.crewLead(),
                 page,
@@ -165,6 +164,18 @@ class DailyReportTest {
     }
 
     @Test
+    void figuresThatCannotBeAreAskedAboutAtTheirFields() {
+        assertThat(report("-1", "600", "9.5", ""))
+                .hasStatus(422)
+                .bodyText()
+                .contains("Write how many posts as a number from 0 to");
+        assertThat(report("-1", "20", "9.75", ""))
+                .hasStatus(422)
+                .bodyText()
+                .contains("The works above took 9.75 hours together, more than these 9.5.");
+    }
+
+    @Test
     void aDayAheadHasNoPageAndAnOldDayIsOnlyRead() {
         assertThat(open(page.replace("2027-03-01", "2027-03-02"), branch.crewLead()))
                 .hasStatus(404);
@@ -186,7 +197,13 @@ class DailyReportTest {
                         "select sentence from project_journal where kind = 'dayone.ticked' and project_id = ?",
                         String.class))
                 .isEqualTo("Day one: String line set.");
+        assertThat(post(dayOne + "/string-line/take-back?version=1")).hasStatus3xxRedirection();
         assertThat(post(dayOne + "/string-line/take-back")).hasStatus3xxRedirection();
+        assertThat(open(dayOne, branch.crewLead())).bodyText().contains("3 steps are open");
+        String version = read(open(dayOne, branch.crewLead()))
+                .select("form[action$=string-line/take-back] [name=version]")
+                .val();
+        assertThat(post(dayOne + "/string-line/take-back?version=" + version)).hasStatus3xxRedirection();
         assertThat(open(dayOne, branch.crewLead())).bodyText().contains("4 steps are open");
     }
 
@@ -196,7 +213,7 @@ class DailyReportTest {
                 .hasStatus(422);
         assertThat(withPhoto("-1", MadeUpPhoto.jpeg(160, 120))).hasStatus3xxRedirection();
         Document kept = read(open(page, branch.crewLead()));
-        assertThat(kept.select("img.thumb")).hasSize(1);
+        assertThat(kept.select("img.thumb-pic")).hasSize(1);
         assertThat(kept.select("textarea").text()).isEqualTo("The driver stood still.");
     }
 
