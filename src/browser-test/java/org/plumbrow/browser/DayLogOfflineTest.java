@@ -422,12 +422,15 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         Page first = opened(log);
         first.evaluate("async () => { for (const name of await caches.keys()) await caches.delete(name); }");
         left(first);
-        phone.addInitScript(SWALLOWS_THE_FIRST_QUESTION);
-        assertThat(opened(log).locator("#phone-pages"))
+        Page page = phone.newPage();
+        page.addInitScript(SWALLOWS_THE_FIRST_QUESTION);
+        page.navigate(log);
+        assertThat(page.locator("#phone-pages"))
                 .containsText(
                         "The log is on this phone", new LocatorAssertions.ContainsTextOptions().setTimeout(45_000));
     }
 
+    /** As the browser itself judges it. */
     @Test
     void theBrowserWouldPutTheLogOnTheHomeScreen() {
         Page page = opened(log);
