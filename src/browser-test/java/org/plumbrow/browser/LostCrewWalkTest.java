@@ -184,11 +184,11 @@ class LostCrewWalkTest {
     /** Whoever is told leaves the list of those who have to be. @return the pages of jobs whose customers are told */
     private List<String> told(Page page) {
         page.navigate("/look-ahead/tell");
-        int left = page.locator("main > ul.list > li").count();
+        int left = page.locator("main ul.tells > li").count();
         assertThat(left).isPositive();
         assertThat(page.locator("h1")).containsText(left == 1 ? "1 has" : left + " have");
         List<String> jobs = new ArrayList<>();
-        page.locator("main > ul.list a[href^='/projects/']").all().forEach(job -> jobs.add(job.getAttribute("href")));
+        page.locator("main ul.tells a[href^='/projects/']").all().forEach(job -> jobs.add(job.getAttribute("href")));
         page.locator("button[value=spoken]").first().click();
         assertThat(page.locator("h1")).containsText(left == 2 ? "1 has" : left - 1 + " have");
         assertThat(count("select count(*) from plan_told join plan on plan.id = plan_id"

@@ -1,19 +1,14 @@
 package org.plumbrow.schedule.lookahead;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.LocalDate;
-import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.plumbrow.schedule.activity.Moves;
 import org.plumbrow.schedule.activity.PlanMove;
-import org.plumbrow.schedule.plan.Plans;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.EditedMeanwhile;
 import org.plumbrow.web.Flash;
 import org.plumbrow.web.May;
 import org.springframework.dao.OptimisticLockingFailureException;
-import org.springframework.format.annotation.DateTimeFormat;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -28,26 +23,19 @@ class CalendarController {
 
     private final CalendarReading reading;
     private final Moves moves;
-    private final Plans plans;
+    private final SheetModel sheet;
     private final Access access;
 
-    CalendarController(CalendarReading reading, Moves moves, Plans plans, Access access) {
+    CalendarController(CalendarReading reading, Moves moves, SheetModel sheet, Access access) {
         this.reading = reading;
         this.moves = moves;
-        this.plans = plans;
+        this.sheet = sheet;
         this.access = access;
     }
 
     @GetMapping("/look-ahead/crews")
-    String show(
-            @RequestParam(name = "from", required = false) @DateTimeFormat(iso = DateTimeFormat.ISO.DATE) @Nullable
-                    LocalDate from,
-            @RequestParam(name = "plan", defaultValue = "") String plan,
-            Model model) {
-        Optional<CalendarView> view = reading.view(Optional.ofNullable(from), plan.equals("published"));
-        model.addAttribute("run", plans.latestRun(access.branch().id()).orElse(null));
-        view.ifPresent(shown -> model.addAttribute("view", shown));
-        return view.isPresent() ? "schedule/crew-calendar" : "schedule/no-plan";
+    String show(SheetAsked asked, Model model) {
+        return sheet.page(reading.view(asked), "schedule/crew-calendar", model);
     }
 
     /** @param move number of the last move as it was read on the page before */

@@ -1,6 +1,5 @@
 package org.plumbrow.schedule.lookahead;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -9,12 +8,9 @@ import org.plumbrow.branch.WeatherTable;
 import org.plumbrow.schedule.activity.Moves;
 import org.plumbrow.schedule.activity.PlanMove;
 import org.plumbrow.schedule.plan.PlanHead;
-import org.plumbrow.schedule.plan.Plans;
-import org.plumbrow.schedule.plan.StoredPlan;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
 import org.plumbrow.web.May;
-import org.plumbrow.web.Words;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -23,37 +19,22 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional(readOnly = true)
 class CalendarReading {
 
-    private final Plans plans;
     private final SheetReading sheets;
     private final BranchSettings settings;
     private final Moves moves;
     private final Access access;
-    private final Words words;
 
-    CalendarReading(
-            Plans plans, SheetReading sheets, BranchSettings settings, Moves moves, Access access, Words words) {
-        this.plans = plans;
+    CalendarReading(SheetReading sheets, BranchSettings settings, Moves moves, Access access) {
         this.sheets = sheets;
         this.settings = settings;
         this.moves = moves;
         this.access = access;
-        this.words = words;
     }
 
-    /**
-     * @param from any day of the first week shown; today's week if empty
-     * @param published whether to show the published plan though there is a draft
-     * @return empty as long as the branch has no plan
-     */
-    Optional<CalendarView> view(Optional<LocalDate> from, boolean published) {
+    /** Empty as long as the branch has no plan. */
+    Optional<CalendarView> view(SheetAsked asked) {
         BranchCard branch = access.require(May.SEE_LOOK_AHEAD);
-        Optional<PlanHead> draft = plans.draftHead(branch.id());
-        Optional<PlanHead> current = plans.publishedHead(branch.id());
-        boolean showsDraft = draft.isPresent() && !published;
-        Optional<StoredPlan> shown = showsDraft ? plans.draft(branch.id()) : plans.published(branch.id());
-        return shown.map(plan -> view(
-                sheets.of(branch.id(), plan, from.orElse(words.today()), DayColumns.Span.CALENDAR),
-                showsDraft ? current : draft));
+        return sheets.of(branch.id(), asked, DayColumns.Span.CALENDAR).map(sheet -> view(sheet, sheets.other(sheet)));
     }
 
     private CalendarView view(Sheet sheet, Optional<PlanHead> other) {

@@ -13,9 +13,9 @@ final class EffectWords {
             return "No date differs from the published plan.";
         }
         int dates = changes.moves().size() + changes.gone().size();
-        StringBuilder sentence = new StringBuilder("%d %s of %d %s %s"
+        StringBuilder sentence = new StringBuilder("%s %s of %d %s %s"
                 .formatted(
-                        dates,
+                        LookAheadWords.figure(dates),
                         dates == 1 ? "date" : "dates",
                         changes.projects().size(),
                         changes.projects().size() == 1 ? "project" : "projects",

@@ -1,12 +1,9 @@
 package org.plumbrow.schedule.lookahead;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.plumbrow.schedule.plan.PlanAsking;
-import org.plumbrow.schedule.plan.Plans;
 import org.plumbrow.schedule.plan.Publishing;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.ConstraintSentences;
@@ -17,7 +14,6 @@ import org.plumbrow.web.Refusal;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.dao.DataIntegrityViolationException;
-import org.springframework.format.annotation.DateTimeFormat;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -32,7 +28,7 @@ class LookAheadController {
 
     private final LookAheadReading reading;
     private final EffectReading effects;
-    private final Plans plans;
+    private final SheetModel sheet;
     private final PlanAsking asking;
     private final Publishing publishing;
     private final ConstraintSentences constraints;
@@ -41,14 +37,14 @@ class LookAheadController {
     LookAheadController(
             LookAheadReading reading,
             EffectReading effects,
-            Plans plans,
+            SheetModel sheet,
             PlanAsking asking,
             Publishing publishing,
             ConstraintSentences constraints,
             Access access) {
         this.reading = reading;
         this.effects = effects;
-        this.plans = plans;
+        this.sheet = sheet;
         this.asking = asking;
         this.publishing = publishing;
         this.constraints = constraints;
@@ -56,15 +52,8 @@ class LookAheadController {
     }
 
     @GetMapping("/look-ahead")
-    String show(
-            @RequestParam(name = "from", required = false) @DateTimeFormat(iso = DateTimeFormat.ISO.DATE) @Nullable
-                    LocalDate from,
-            @RequestParam(name = "plan", defaultValue = "") String plan,
-            Model model) {
-        Optional<LookAheadView> view = reading.view(Optional.ofNullable(from), plan.equals("published"));
-        model.addAttribute("run", plans.latestRun(access.branch().id()).orElse(null));
-        view.ifPresent(shown -> model.addAttribute("view", shown));
-        return view.isPresent() ? "schedule/look-ahead" : "schedule/no-plan";
+    String show(SheetAsked asked, Model model) {
+        return sheet.page(reading.view(asked), "schedule/look-ahead", model);
     }
 
     @PostMapping("/look-ahead/recompute")

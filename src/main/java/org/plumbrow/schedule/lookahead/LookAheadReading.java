@@ -1,9 +1,9 @@
 package org.plumbrow.schedule.lookahead;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.schedule.lookahead.LookAheadView.Late;
 import org.plumbrow.schedule.lookahead.LookAheadView.WeekRow;
@@ -14,7 +14,6 @@ import org.plumbrow.schedule.plan.StoredPlan;
 import org.plumbrow.web.Access;
 import org.plumbrow.web.BranchCard;
 import org.plumbrow.web.May;
-import org.plumbrow.web.Words;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -28,29 +27,18 @@ class LookAheadReading {
     private final Plans plans;
     private final SheetReading sheets;
     private final Access access;
-    private final Words words;
 
-    LookAheadReading(Plans plans, SheetReading sheets, Access access, Words words) {
+    LookAheadReading(Plans plans, SheetReading sheets, Access access) {
         this.plans = plans;
         this.sheets = sheets;
         this.access = access;
-        this.words = words;
     }
 
-    /**
-     * @param from any day of the first week shown; today's week if empty
-     * @param published whether to show the published plan though there is a draft
-     * @return empty as long as the branch has no plan
-     */
-    Optional<LookAheadView> view(Optional<LocalDate> from, boolean published) {
+    /** Empty as long as the branch has no plan. */
+    Optional<LookAheadView> view(SheetAsked asked) {
         BranchCard branch = access.require(May.SEE_LOOK_AHEAD);
-        Optional<StoredPlan> draft = plans.draft(branch.id());
-        Optional<StoredPlan> current = plans.published(branch.id());
-        Optional<StoredPlan> shown = published || draft.isEmpty() ? current : draft;
-        return shown.map(plan -> view(
-                sheets.of(branch.id(), plan, from.orElse(words.today()), DayColumns.Span.LOOK_AHEAD),
-                shown.equals(draft) ? current.map(StoredPlan::head) : draft.map(StoredPlan::head),
-                effect(current, draft)));
+        return sheets.of(branch.id(), asked, DayColumns.Span.LOOK_AHEAD)
+                .map(sheet -> view(sheet, sheets.other(sheet), effect(branch.id(), sheet.plan())));
     }
 
     private LookAheadView view(Sheet sheet, Optional<PlanHead> other, String effect) {
@@ -80,10 +68,13 @@ class LookAheadReading {
                 Math.max(0, decisions.size() - DECISIONS_SHOWN));
     }
 
-    private String effect(Optional<StoredPlan> current, Optional<StoredPlan> draft) {
-        return current.isEmpty() || draft.isEmpty()
-                ? ""
-                : EffectWords.inShort(plans.changes(current.get(), draft.get()));
+    /** Of a draft, against the published plan. */
+    private String effect(UUID branchId, StoredPlan shown) {
+        return shown.head().isDraft()
+                ? plans.published(branchId)
+                        .map(current -> EffectWords.inShort(plans.changes(current, shown)))
+                        .orElse("")
+                : "";
     }
 
     private static List<Late> late(Sheet sheet) {

@@ -75,6 +75,11 @@ final class LookAheadWords {
         return count < SMALL.length ? SMALL[(int) count] : Long.toString(count);
     }
 
+    /** "2,495". */
+    static String figure(long count) {
+        return String.format(Locale.US, "%,d", count);
+    }
+
     static long count(List<PlannedPromise> promises, Outlook outlook) {
         return promises.stream().filter(promise -> promise.outlook() == outlook).count();
     }

@@ -3,6 +3,7 @@ package org.plumbrow.schedule.lookahead;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.plumbrow.branch.BranchFacts;
@@ -15,6 +16,7 @@ import org.plumbrow.schedule.CrewBooking;
 import org.plumbrow.schedule.PublishedPlan;
 import org.plumbrow.schedule.forecast.PlanForecasts;
 import org.plumbrow.schedule.plan.PlanHead;
+import org.plumbrow.schedule.plan.Plans;
 import org.plumbrow.schedule.plan.StoredPlan;
 import org.plumbrow.web.Words;
 import org.springframework.stereotype.Service;
@@ -25,6 +27,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional(readOnly = true)
 class SheetReading {
 
+    private final Plans plans;
     private final PlanForecasts forecasts;
     private final BranchSettings settings;
     private final Crews crews;
@@ -33,12 +36,14 @@ class SheetReading {
     private final Words words;
 
     SheetReading(
+            Plans plans,
             PlanForecasts forecasts,
             BranchSettings settings,
             Crews crews,
             Projects projects,
             PublishedPlan bookings,
             Words words) {
+        this.plans = plans;
         this.forecasts = forecasts;
         this.settings = settings;
         this.crews = crews;
@@ -47,8 +52,22 @@ class SheetReading {
         this.words = words;
     }
 
-    /** @param from any day of the first week shown */
-    Sheet of(UUID branchId, StoredPlan plan, LocalDate from, DayColumns.Span span) {
+    /** The draft, or the published plan where that is asked for or there is no draft; empty as long as there is no plan. */
+    Optional<Sheet> of(UUID branchId, SheetAsked asked, DayColumns.Span span) {
+        boolean showsDraft =
+                !asked.wantsPublished() && plans.draftHead(branchId).isPresent();
+        return (showsDraft ? plans.draft(branchId) : plans.published(branchId))
+                .map(plan ->
+                        of(branchId, plan, Optional.ofNullable(asked.from()).orElseGet(words::today), span));
+    }
+
+    /** The plan that could be shown instead. */
+    Optional<PlanHead> other(Sheet sheet) {
+        UUID branchId = sheet.branch().id();
+        return sheet.plan().head().isDraft() ? plans.publishedHead(branchId) : plans.draftHead(branchId);
+    }
+
+    private Sheet of(UUID branchId, StoredPlan plan, LocalDate from, DayColumns.Span span) {
         BranchFacts branch = settings.facts(branchId);
         DayColumns columns = DayColumns.from(from, branch, words.today(), span);
         return new Sheet(

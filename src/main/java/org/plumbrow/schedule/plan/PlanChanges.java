@@ -10,6 +10,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.schedule.plan.PlannedPromise.Outlook;
 
 /**
@@ -148,11 +149,20 @@ public record PlanChanges(
      * before it matters to anybody.
      */
     List<Move> customerMoves(HalfDay today) {
+        return toTell(today, CustomerDatesTable.CODES);
+    }
+
+    /** What utilities have to be told of: other days of a switch-off, as near as for customers. */
+    List<Move> utilityMoves(HalfDay today) {
+        return toTell(today, Set.of(ActivityCode.CUTOVER));
+    }
+
+    private List<Move> toTell(HalfDay today, Set<ActivityCode> codes) {
         HalfDay until = HalfDay.afternoon(today.date().plusWeeks(CustomerDatesTable.WEEKS_TOLD));
         Set<UUID> broken = breaking.stream().map(PlannedPromise::projectId).collect(Collectors.toSet());
         return moves.stream()
                 .filter(Move::isOtherDays)
-                .filter(move -> CustomerDatesTable.CODES.contains(move.now().code()))
+                .filter(move -> codes.contains(move.now().code()))
                 .filter(move -> broken.contains(move.projectId()) || move.isWithin(until) || move.wasSettled())
                 .toList();
     }

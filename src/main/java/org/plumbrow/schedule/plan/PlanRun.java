@@ -1,6 +1,7 @@
 package org.plumbrow.schedule.plan;
 
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -157,11 +158,12 @@ class PlanRun implements BackgroundWork {
             }
             return "Draft %d is made: no date moves, only machines go elsewhere.".formatted(draft.number());
         }
-        return "Draft %d is made: %d dates of %d projects differ from the published plan."
-                .formatted(
-                        draft.number(),
-                        changes.moves().size() + changes.gone().size(),
-                        changes.projects().size());
+        return String.format(
+                Locale.US,
+                "Draft %d is made: %,d dates of %d projects differ from the published plan.",
+                draft.number(),
+                changes.moves().size() + changes.gone().size(),
+                changes.projects().size());
     }
 
     private boolean hasSameMachines(PlanHead published, PlanHead draft) {

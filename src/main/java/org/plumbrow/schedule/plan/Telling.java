@@ -13,7 +13,6 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.calendar.HalfDay;
-import org.plumbrow.calc.duration.ActivityCode;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.schedule.plan.ToTell.Whom;
 import org.plumbrow.web.NaturalOrder;
@@ -22,7 +21,7 @@ import org.plumbrow.web.NaturalOrder;
  * Says who must be told of what changes between two plans: crews of their next weeks, customers of the days they live by,
  * utilities of the day on which they switch off. Pure.
  *
- * @param today of the later plan: customers are told of what is near
+ * @param today of the later plan: customers and utilities are told of what is near
  * @param until crews are told of nothing that begins later
  * @param projects by id; what is of no known project is left out
  * @param crews names by id
@@ -40,7 +39,7 @@ public record Telling(
         List<ToTell> all = new ArrayList<>();
         all.addAll(told(Whom.CREW, crews, byCrew(moves, changes.gone())));
         all.addAll(customers(changes));
-        all.addAll(told(Whom.UTILITY, utilities, byUtility(moves)));
+        all.addAll(told(Whom.UTILITY, utilities, byUtility(inTime(changes.utilityMoves(today)))));
         return all;
     }
 
@@ -109,11 +108,9 @@ public record Telling(
 
     private Map<UUID, List<String>> byUtility(List<PlanChanges.Move> moves) {
         Map<UUID, List<String>> lines = new LinkedHashMap<>();
-        moves.stream()
-                .filter(move -> move.now().code() == ActivityCode.CUTOVER && move.isOtherDays())
-                .forEach(move -> Optional.ofNullable(
-                                projects.get(move.projectId()).site().utilityId())
-                        .ifPresent(utility -> add(lines, utility, work(move.now()) + ": " + fromTo(move))));
+        moves.forEach(move -> Optional.ofNullable(
+                        projects.get(move.projectId()).site().utilityId())
+                .ifPresent(utility -> add(lines, utility, work(move.now()) + ": " + fromTo(move))));
         return lines;
     }
 

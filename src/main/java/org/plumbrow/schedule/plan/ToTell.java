@@ -14,19 +14,9 @@ public record ToTell(Whom whom, UUID id, String name, List<String> lines) {
 
     /** Who lives by a plan. */
     public enum Whom {
-        CREW("crew"),
-        CUSTOMER("customer"),
-        UTILITY("utility");
-
-        private final String words;
-
-        Whom(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        CREW,
+        CUSTOMER,
+        UTILITY
     }
 
     public ToTell {

@@ -1,5 +1,6 @@
 package org.plumbrow.schedule.scenario;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -31,12 +32,21 @@ record ScenarioLines(Telling telling) {
                 outcome.broken(),
                 outcome.halfDaysLate(),
                 (int) moved,
-                changes.breaking().stream().map(this::breaks).sorted().toList(),
+                changes.breaking().stream()
+                        .sorted(worstFirst())
+                        .map(this::breaks)
+                        .toList(),
                 changes.mended().stream()
                         .map(promise -> project(promise.projectId()))
                         .sorted()
                         .toList(),
                 telling.of(changes));
+    }
+
+    private Comparator<PlannedPromise> worstFirst() {
+        return Comparator.comparing((PlannedPromise promise) -> promise.finish().isPresent())
+                .thenComparing(promise -> -promise.halfDaysLate())
+                .thenComparing(promise -> project(promise.projectId()));
     }
 
     private String breaks(PlannedPromise promise) {

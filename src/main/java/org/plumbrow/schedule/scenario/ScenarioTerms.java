@@ -36,7 +36,7 @@ record ScenarioTerms(
                 "%s is away %s from %s".formatted(choices.machine(machineId), length("working day"), day);
             case CREW_MORE -> "%s, a crew like %s, from %s".formatted(name, choices.crew(crewId), day);
             case MACHINE_MORE -> "%s, a machine like %s, from %s".formatted(name, choices.machine(machineId), day);
-            case SATURDAYS -> "work on %s from %s".formatted(length("Saturday"), day);
+            case SATURDAYS -> "Crews work on %s from %s".formatted(length("Saturday"), day);
             case WORK_GIVEN ->
                 "%s goes to %s, beginning %s".formatted(choices.work(activityId), choices.crew(crewId), day);
             case NEW_JOB ->

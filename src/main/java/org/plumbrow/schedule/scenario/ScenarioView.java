@@ -25,10 +25,16 @@ record ScenarioView(
         List<String> mended,
         List<ToTell> toTell) {
 
+    /** Those whom it concerns at all. */
+    public List<ToTell.Whom> whoms() {
+        return toTell.stream().map(ToTell::whom).distinct().toList();
+    }
+
+    public List<ToTell> of(ToTell.Whom whom) {
+        return toTell.stream().filter(one -> one.whom() == whom).toList();
+    }
+
     public List<String> names(String whom) {
-        return toTell.stream()
-                .filter(one -> one.whom().name().equals(whom))
-                .map(ToTell::name)
-                .toList();
+        return of(ToTell.Whom.valueOf(whom)).stream().map(ToTell::name).toList();
     }
 }

@@ -1,5 +1,6 @@
 package org.plumbrow.schedule.tell;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.plumbrow.schedule.plan.PlanHead;
@@ -22,6 +23,21 @@ record TellView(PlanHead plan, int before, List<Line> lines) {
 
     /** @param how {@code NOTICE} or {@code SPOKEN} */
     record Told(String by, java.time.Instant at, String how) {}
+
+    /** Those whom it concerns at all. */
+    public List<ToTell.Whom> whoms() {
+        return Arrays.stream(ToTell.Whom.values())
+                .filter(whom -> !of(whom).isEmpty())
+                .toList();
+    }
+
+    public List<Line> of(ToTell.Whom whom) {
+        return lines.stream().filter(line -> line.who().whom() == whom).toList();
+    }
+
+    public long leftOf(ToTell.Whom whom) {
+        return of(whom).stream().filter(line -> line.told().isEmpty()).count();
+    }
 
     public long left() {
         return lines.stream().filter(line -> line.told().isEmpty()).count();

@@ -73,7 +73,7 @@ class ScenarioPagesTest {
         Document one = document(get(page));
         assertThat(one.select("h1").text()).startsWith("Crew 1 ill: ");
         assertThat(one.select("#told ~ details").text())
-                .contains("Crew 1, crew, ", "First, customer, ", "→")
+                .contains("1 crew Crew 1, ", "1 customer First, ", "→")
                 .doesNotContain("null");
     }
 
@@ -136,7 +136,7 @@ class ScenarioPagesTest {
         String page = begun("Saturdays");
         assertThat(change(page, "SATURDAYS", "days", "8")).hasStatus3xxRedirection();
         assertThat(moved(document(get(page)), 1)).isEqualTo("1");
-        assertThat(document(get(page)).text()).contains("work on 8 Saturdays from Mon, Mar 1");
+        assertThat(document(get(page)).text()).contains("Crews work on 8 Saturdays from Mon, Mar 1");
         assertThat(post(page + "/accept", "version", "1")).hasStatus3xxRedirection();
         world.as(branch.manager(), () -> {
             assertThat(settings.facts(branch.id()).workDays().alsoWorked())
