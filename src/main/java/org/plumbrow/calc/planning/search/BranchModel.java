@@ -46,6 +46,8 @@ public final class BranchModel {
     /** Who comes first among equal keys, by weight and then by the problem's order. */
     public final int[] tieRank;
 
+    final FlatTasks flat;
+
     private final Map<String, Integer> numbers = new HashMap<>();
 
     private BranchModel(PlanningProblem problem, Plan first, Optional<Published> published) {
@@ -67,6 +69,7 @@ public final class BranchModel {
         tasks = free.stream().map(making::task).toArray(Task[]::new);
         groups = making.groups();
         successors = successors(tasks);
+        flat = new FlatTasks(tasks, successors);
         order = order(tasks, successors);
         projects = byProject(projectNumbers.size());
         List<Due> found = new ArrayList<>();

@@ -24,6 +24,10 @@ final class CrewBook {
         return firstFree;
     }
 
+    boolean isTaken(int index) {
+        return (taken[index >> 6] & (1L << (index & 63))) != 0;
+    }
+
     /** The first free index at or after one; past the last present one when there is none. */
     int nextFree(int from) {
         int word = from >> 6;

@@ -13,7 +13,7 @@ public final class CrewDays {
     /** Of each slot: the number among the present ones of the first at or after it; one entry more than slots. */
     public final int[] indexAtOrAfter;
     /** Of each present slot: the outdoor work done before it; one entry more. */
-    final double[] workedBefore;
+    final long[] workedBefore;
     /** Bits of the present slots that settled work takes. */
     final long[] taken;
 
@@ -37,7 +37,7 @@ public final class CrewDays {
         }
         indexAtOrAfter[slots.size] = count;
         present = Arrays.copyOf(found, count);
-        workedBefore = new double[count + 1];
+        workedBefore = new long[count + 1];
         for (int index = 0; index < count; index++) {
             workedBefore[index + 1] = workedBefore[index] + slots.workedShare[present[index]];
         }
@@ -49,7 +49,7 @@ public final class CrewDays {
         if (!inTheWeather) {
             return from + halfDays <= present.length ? halfDays : -1;
         }
-        double goal = workedBefore[Math.min(from, present.length)] + halfDays - 1e-9;
+        long goal = workedBefore[Math.min(from, present.length)] + Slots.enoughFor(halfDays);
         int index = from + halfDays;
         while (index <= present.length && workedBefore[index] < goal) {
             index++;

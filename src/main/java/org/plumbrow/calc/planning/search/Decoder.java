@@ -11,30 +11,24 @@ public final class Decoder {
     private static final int NOWHERE = -1;
 
     private final BranchModel model;
-    private final CrewBook[] books;
-    private final int[][] free;
+    private final FlatTasks flat;
+    private final int[] numbers;
+    private final FirstPlace first;
     private final int[] open;
     private final int[] crewOfGroup;
-    private final LongHeap ready;
-    private final int[] taskOfRank;
-    /** The best place found for the task at hand. */
-    private int bestIndex;
-
-    private int bestLength;
-    private int bestFinish;
-    private boolean bestWaits;
+    private final ReadyQueue ready;
+    /** Of each task: the slot that what follows counts from, its start if it is a wait and else its end. */
+    private final int[] anchor;
 
     public Decoder(BranchModel model) {
         this.model = model;
-        books = Arrays.stream(model.crews).map(CrewBook::new).toArray(CrewBook[]::new);
-        free = Arrays.stream(model.pools).map(pool -> pool.free.clone()).toArray(int[][]::new);
+        flat = model.flat;
+        numbers = flat.numbers;
+        first = new FirstPlace(model);
         open = new int[model.size()];
         crewOfGroup = new int[model.groups.length];
-        ready = new LongHeap(model.size() + 1);
-        taskOfRank = new int[model.size()];
-        for (int number = 0; number < taskOfRank.length; number++) {
-            taskOfRank[model.tieRank[number]] = number;
-        }
+        ready = new ReadyQueue(model.tieRank);
+        anchor = new int[model.size()];
     }
 
     /** A place to put dates in, for {@link #decode}. */
@@ -43,187 +37,91 @@ public final class Decoder {
     }
 
     public void decode(Order order, Dates into) {
-        clear();
+        clear(order);
         into.unplaced = 0;
         into.disturbance = 0;
-        for (int number = 0; number < open.length; number++) {
-            open[number] = model.tasks[number].predecessors.length;
-            if (open[number] == 0) {
-                ready.add(entry(order, number));
-            }
-        }
         int at = 0;
         while (!ready.isEmpty()) {
-            int number = taskOfRank[(int) ready.remove()];
+            int number = ready.remove();
             into.served[at++] = number;
-            place(number, order, into);
-            for (int next : model.successors[number]) {
-                if (--open[next] == 0) {
-                    ready.add(entry(order, next));
+            int row = flat.row[number];
+            place(number, row, order, into);
+            int next = row + FlatTasks.LINKS + 2 * numbers[row + FlatTasks.PREDECESSORS];
+            int end = next + numbers[row + FlatTasks.SUCCESSORS];
+            for (; next < end; next++) {
+                if (--open[numbers[next]] == 0) {
+                    ready.add(numbers[next]);
                 }
             }
         }
         into.lateness = lateness(into);
     }
 
-    private void clear() {
-        for (CrewBook book : books) {
-            book.clear();
-        }
-        for (int pool = 0; pool < free.length; pool++) {
-            System.arraycopy(model.pools[pool].free, 0, free[pool], 0, free[pool].length);
-        }
+    private void clear(Order order) {
+        first.clear();
         Arrays.fill(crewOfGroup, NOWHERE);
-        ready.clear();
+        System.arraycopy(flat.predecessors, 0, open, 0, open.length);
+        ready.rank(order.key());
+        for (int root : flat.roots) {
+            ready.add(root);
+        }
     }
 
-    private long entry(Order order, int number) {
-        return ((long) order.key()[number] << 32) | model.tieRank[number];
-    }
-
-    private void place(int number, Order order, Dates into) {
-        Task task = model.tasks[number];
-        int from = Math.max(readyAt(task, into), order.notBefore()[number]);
+    private void place(int number, int row, Order order, Dates into) {
+        int kind = numbers[row + FlatTasks.KIND];
+        int what = numbers[row + FlatTasks.WHAT];
+        int from = Math.max(readyAt(row), order.notBefore()[number]);
         if (from >= model.slots.size) {
             noRoom(number, into);
-        } else if (task.kind == Task.Kind.WAIT) {
-            into.start[number] = from;
-            into.finish[number] = task.waitEnd(from);
-            into.crew[number] = NOWHERE;
-        } else if (task.kind == Task.Kind.DESK) {
-            into.start[number] = from;
-            into.finish[number] = from + task.halfDays[0] - 1;
-            into.crew[number] = NOWHERE;
-            if (into.finish[number] >= model.slots.size) {
-                noRoom(number, into);
-            }
+        } else if (kind == FlatTasks.CREW) {
+            byCrew(number, row, from, order.crew()[number], into);
+        } else if (kind == FlatTasks.WAIT) {
+            put(number, from, flat.tables[what][from], NOWHERE, into);
+            anchor[number] = from;
+        } else if (from + what > model.slots.size) {
+            noRoom(number, into);
         } else {
-            byCrew(number, from, order.crew()[number], into);
+            put(number, from, from + what - 1, NOWHERE, into);
         }
     }
 
-    private int readyAt(Task task, Dates into) {
-        int from = task.release;
-        for (int link = 0; link < task.predecessors.length; link++) {
-            int before = task.predecessors[link];
-            boolean wait = model.tasks[before].kind == Task.Kind.WAIT;
-            int anchor = wait ? into.start[before] : into.finish[before];
-            int slot = anchor >= model.slots.size ? anchor : task.readyAfter[link][anchor];
-            from = Math.max(from, slot);
+    private void put(int number, int start, int finish, int crew, Dates into) {
+        into.start[number] = start;
+        into.finish[number] = finish;
+        into.crew[number] = crew;
+        anchor[number] = finish;
+    }
+
+    private int readyAt(int row) {
+        int from = numbers[row + FlatTasks.RELEASE];
+        int end = row + FlatTasks.LINKS + 2 * numbers[row + FlatTasks.PREDECESSORS];
+        for (int link = row + FlatTasks.LINKS; link < end; link += 2) {
+            int before = anchor[numbers[link]];
+            from = Math.max(from, before >= model.slots.size ? before : flat.tables[numbers[link + 1]][before]);
         }
         return from;
     }
 
     private void noRoom(int number, Dates into) {
-        into.start[number] = model.slots.size;
-        into.finish[number] = model.slots.size;
-        into.crew[number] = NOWHERE;
+        put(number, model.slots.size, model.slots.size, NOWHERE, into);
         into.unplaced++;
     }
 
-    private void byCrew(int number, int from, int wanted, Dates into) {
-        Task task = model.tasks[number];
-        int settled = task.group >= 0 ? crewOfGroup[task.group] : NOWHERE;
-        int only = settled != NOWHERE ? settled : wanted;
-        int best = NOWHERE;
-        bestFinish = Integer.MAX_VALUE;
-        bestWaits = true;
-        for (int choice = 0; choice < task.crews.length; choice++) {
-            int crew = task.crews[choice];
-            if ((only == NOWHERE || only == crew) && look(task, books[crew], task.halfDays[choice], from)) {
-                best = crew;
-            }
-        }
-        if (best == NOWHERE) {
+    private void byCrew(int number, int row, int from, int wanted, Dates into) {
+        int group = numbers[row + FlatTasks.GROUP];
+        int settled = group >= 0 ? crewOfGroup[group] : NOWHERE;
+        CrewJob job = flat.jobs[numbers[row + FlatTasks.WHAT]];
+        if (!first.take(job, from, settled != NOWHERE ? settled : wanted)) {
             noRoom(number, into);
             return;
         }
-        book(task, best, into, number);
-    }
-
-    private void book(Task task, int crew, Dates into, int number) {
-        books[crew].book(bestIndex, bestLength);
-        int start = books[crew].days.present[bestIndex];
-        for (int need = 0; need < task.pools.length; need++) {
-            int[] pieces = free[task.pools[need]];
-            for (int slot = start; slot <= bestFinish; slot++) {
-                pieces[slot] -= task.pieces[need];
-            }
+        put(number, first.start, first.finish, first.crew, into);
+        if (group >= 0) {
+            crewOfGroup[group] = first.crew;
         }
-        if (task.group >= 0) {
-            crewOfGroup[task.group] = crew;
+        if (numbers[row + FlatTasks.KNOWN_START] >= 0) {
+            into.disturbance += into.moved(model, number);
         }
-        into.start[number] = start;
-        into.finish[number] = bestFinish;
-        into.crew[number] = crew;
-        into.disturbance += into.moved(model, number);
-    }
-
-    /** Whether this crew finishes it earlier than the best so far, or as early without having to wait for the crew. */
-    private boolean look(Task task, CrewBook book, int halfDays, int from) {
-        CrewDays days = book.days;
-        int index = Math.max(days.indexAtOrAfter[from], Math.min(book.firstFree(), days.present.length));
-        if (index + halfDays > days.present.length || isTooLate(days.present[index + halfDays - 1])) {
-            return false;
-        }
-        boolean waits = index != days.indexAtOrAfter[from];
-        while (true) {
-            int length = days.length(index, halfDays, task.inTheWeather);
-            if (length < 0 || isTooLate(days.present[index + length - 1])) {
-                return false;
-            }
-            int busy = book.lastTaken(index, length);
-            if (busy != NOWHERE) {
-                waits = true;
-                index = book.nextFree(busy + 1);
-            } else {
-                int start = days.present[index];
-                int finish = days.present[index + length - 1];
-                int scarce = lastShortage(task, start, finish);
-                if (scarce == NOWHERE) {
-                    return isBest(days, index, length, finish, waitsForCrew(days, start, from, waits));
-                }
-                waits = false;
-                index = days.indexAtOrAfter[scarce + 1];
-            }
-            if (index + halfDays > days.present.length) {
-                return false;
-            }
-        }
-    }
-
-    /** One that ends with the best so far is taken only if that one has to wait for its crew. */
-    private boolean isTooLate(int finish) {
-        return finish > bestFinish || (finish == bestFinish && !bestWaits);
-    }
-
-    /** As the planner names its bound: an absence right before the start, else what was met last. */
-    private static boolean waitsForCrew(CrewDays days, int start, int from, boolean waits) {
-        return waits || (start > from && !days.isPresent(start - 1));
-    }
-
-    private boolean isBest(CrewDays days, int index, int length, int finish, boolean waits) {
-        if (finish > bestFinish || (finish == bestFinish && (waits || !bestWaits))) {
-            return false;
-        }
-        bestIndex = index;
-        bestLength = length;
-        bestFinish = finish;
-        bestWaits = waits;
-        return true;
-    }
-
-    private int lastShortage(Task task, int start, int finish) {
-        int last = NOWHERE;
-        for (int need = 0; need < task.pools.length; need++) {
-            int[] pieces = free[task.pools[need]];
-            int slot = finish;
-            while (slot >= start && slot > last && pieces[slot] >= task.pieces[need]) {
-                slot--;
-            }
-            last = slot >= start && slot > last ? slot : last;
-        }
-        return last;
     }
 
     private long lateness(Dates dates) {

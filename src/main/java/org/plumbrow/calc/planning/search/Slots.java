@@ -14,11 +14,19 @@ import org.plumbrow.calc.planning.Work;
 /** The working half-days of a plan by number, and tables of what a wait or a lag does from each of them. */
 public final class Slots {
 
+    /** Shares of a half-day are counted in whole parts, so that their sum is the same wherever it begins. */
+    private static final long WHOLE = 1L << 40;
+
+    /** A billionth, as the planner rounds. */
+    private static final long ALMOST = WHOLE / 1_000_000_000;
+
     public final WorkingAxis axis;
     public final int today;
     public final int size;
     /** Share of an outdoor half-day that weather leaves, by slot; all 1 in fair weather. */
-    final double[] workedShare;
+    final long[] workedShare;
+
+    private final long[] workedBefore;
 
     final boolean fairWeather;
     private final long[] days;
@@ -42,12 +50,15 @@ public final class Slots {
         today = axis.atOrAfter(problem.today());
         axes.put(problem.calendar(), axis);
         fairWeather = problem.weather().lostShare().isEmpty();
-        workedShare = new double[size];
+        workedShare = new long[size];
+        workedBefore = new long[size + 1];
         days = new long[size];
         for (int slot = 0; slot < size; slot++) {
             LocalDate date = axis.at(slot).date();
             days[slot] = date.toEpochDay();
-            workedShare[slot] = fairWeather ? 1 : problem.weather().workedShare(date.getMonth());
+            workedShare[slot] =
+                    fairWeather ? WHOLE : Math.round(WHOLE * problem.weather().workedShare(date.getMonth()));
+            workedBefore[slot + 1] = workedBefore[slot] + workedShare[slot];
         }
     }
 
@@ -58,6 +69,23 @@ public final class Slots {
                 .max()
                 .orElse(0);
         return problem.calendar().before(problem.today().date(), (longestLag + 1) / 2);
+    }
+
+    /** What so many half-days of work need, in the parts that shares are counted in; rounding never asks for one more. */
+    static long enoughFor(int halfDays) {
+        return halfDays * WHOLE - ALMOST;
+    }
+
+    /** The last slot of a work by somebody who is always there; the number of slots, or more, when they do not suffice. */
+    int end(int slot, int halfDays, boolean inTheWeather) {
+        int end = slot + halfDays - 1;
+        if (inTheWeather && end < size) {
+            long goal = workedBefore[slot] + enoughFor(halfDays);
+            while (end < size && workedBefore[end + 1] < goal) {
+                end++;
+            }
+        }
+        return end;
     }
 
     public long day(int slot) {

@@ -2,8 +2,12 @@ package org.plumbrow.calc.planning.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Month;
+import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.calc.planning.LargeBranch;
@@ -13,6 +17,7 @@ import org.plumbrow.calc.planning.PlanCheck;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.RandomBranch;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.WeatherAllowance;
 
 /** The fast decoder against the planner that makes every plan: the same order gives the same dates. */
 class DecoderTest {
@@ -39,6 +44,26 @@ class DecoderTest {
         PlanningProblem problem = LargeBranch.of(75, 3);
         BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
         same(3, problem, model, Order.urgent(model));
+    }
+
+    @Test
+    void moreCrewsThanAWordHasBitsAreDecodedAlikeInAnyWeather() {
+        PlanningProblem fair = LargeBranch.of(1_650, 5);
+        assertThat(fair.crews()).hasSizeGreaterThan(64);
+        Map<Month, Double> lost = Arrays.stream(Month.values())
+                .collect(Collectors.toMap(month -> month, month -> month.getValue() / 40.0));
+        PlanningProblem problem = new PlanningProblem(
+                fair.calendar(),
+                fair.today(),
+                fair.lastDay(),
+                fair.projects(),
+                fair.activities(),
+                fair.crews(),
+                fair.equipment(),
+                fair.promises(),
+                new WeatherAllowance(lost));
+        BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
+        same(5, problem, model, Order.urgent(model));
     }
 
     private static void same(long seed, PlanningProblem problem, BranchModel model, Order order) {
