@@ -31,6 +31,7 @@ record ReportForm(
     private static final Range HOURS = new Range(0.25, 24, "hours");
     private static final Range LOST = new Range(0, 24, "hours");
     private static final int LONGEST = 2_000;
+
     /** What was done of one activity. */
     record Line(
             @Nullable String quantity,

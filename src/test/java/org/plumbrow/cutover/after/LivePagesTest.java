@@ -80,7 +80,7 @@ class LivePagesTest {
         assertThat(page.select("h1").text()).isEqualTo("The power is off since 8:48 am: 11 min");
         assertThat(page.text())
                 .contains("11 min of 90 min planned")
-                .contains("Latest reversal 11:45 am, in 166 min (the freezer)")
+                .contains("Latest reversal 11:45 am, in 2 h 46 min (the freezer)")
                 .contains("Step 5, Tamsin, here at 8:52 am by the server written with signal, on the page")
                 .contains("Expected back between 10:18 am and 10:48 am, an estimate")
                 .doesNotContain("Nothing was heard");
