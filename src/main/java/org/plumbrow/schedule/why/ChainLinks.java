@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.plumbrow.calc.calendar.DayWords;
+import org.plumbrow.schedule.plan.BindingChain;
 import org.plumbrow.schedule.plan.PlannedRow;
 
 /** A chain as sentences and bars. Pure. */
@@ -39,8 +40,7 @@ final class ChainLinks {
         int to = place(row.finish().date().plusDays(1));
         int length = Math.max(SLIVER, to - from);
         return new WhyView.Link(
-                row.title()
-                        + (row.projectId().equals(project) ? "" : ", " + projects.getOrDefault(row.projectId(), "")),
+                row.title() + ofAnother(row),
                 when(row),
                 sentence(row.boundSentence()),
                 Math.min(from, WHOLE - length),
@@ -55,8 +55,24 @@ final class ChainLinks {
                 : chain.stream()
                         .max(Comparator.comparingLong(ChainLinks::days))
                         .map(row -> "Most of the time goes to %s%s: %d of the %d days from today to the date."
-                                .formatted(row.words(), row.isWait() ? ", a wait" : "", days(row), days))
+                                .formatted(
+                                        row.words() + ofAnother(row), row.isWait() ? ", a wait" : "", days(row), days))
                         .orElse("");
+    }
+
+    /** What bound the first of the chain; where it is another job's, whose. */
+    String cause(BindingChain chain) {
+        return chain.links().stream()
+                .findFirst()
+                .filter(first -> !first.projectId().equals(project))
+                .map(first -> first.boundKind().equals("TODAY")
+                        ? "It begins with " + first.words() + ofAnother(first) + ", which can start at once."
+                        : first.title() + ofAnother(first) + ": " + first.boundSentence())
+                .orElseGet(() -> sentence(chain.cause()));
+    }
+
+    private String ofAnother(PlannedRow row) {
+        return row.projectId().equals(project) ? "" : ", " + projects.getOrDefault(row.projectId(), "");
     }
 
     private static long days(PlannedRow row) {
@@ -76,7 +92,7 @@ final class ChainLinks {
     }
 
     /** On the project's own page its name need not be said. */
-    String sentence(String bound) {
+    private String sentence(String bound) {
         String sentence = bound.replace(projects.getOrDefault(project, "") + ", ", "");
         return sentence.isEmpty() ? "" : Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }

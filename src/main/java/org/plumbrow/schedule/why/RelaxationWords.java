@@ -2,8 +2,10 @@ package org.plumbrow.schedule.why;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.plumbrow.calc.calendar.DayWords;
 import org.plumbrow.calc.planning.PlanWords;
 import org.plumbrow.calc.planning.PlanningProblem;
@@ -21,9 +23,35 @@ final class RelaxationWords {
         problem.projects().forEach(project -> projects.put(project.id(), project.name()));
     }
 
-    WhyView.Try said(Moved moved) {
+    /** A line each; jobs before which it may be served with the same effect are one line. */
+    List<WhyView.Try> said(List<Moved> moved) {
+        Map<Object, List<Moved>> same = moved.stream()
+                .collect(Collectors.groupingBy(RelaxationWords::effect, LinkedHashMap::new, Collectors.toList()));
+        return same.values().stream().map(this::line).toList();
+    }
+
+    private static Object effect(Moved moved) {
+        return moved.relaxation() instanceof Relaxation.ServedBefore swap
+                ? List.of(
+                        swap.projectId(),
+                        moved.finish(),
+                        moved.promisesSaved(),
+                        moved.promisesBroken(),
+                        moved.latenessChange())
+                : moved;
+    }
+
+    private WhyView.Try line(List<Moved> same) {
+        Moved first = same.get(0);
+        String others = same.stream()
+                .skip(1)
+                .map(more -> project(((Relaxation.ServedBefore) more.relaxation()).otherProjectId()))
+                .collect(Collectors.joining(" or "));
         return new WhyView.Try(
-                what(moved.relaxation()), DayWords.of(moved.finish().date()), gain(moved.daysGained()), others(moved));
+                what(first.relaxation()) + (others.isEmpty() ? "" : " or " + others),
+                DayWords.of(first.finish().date()),
+                gain(first.daysGained()),
+                others(first));
     }
 
     private String what(Relaxation relaxation) {
@@ -53,16 +81,17 @@ final class RelaxationWords {
             return "%s: answered %s sooner".formatted(words.activity(sooner.activityId()), count(sooner.days(), "day"));
         }
         if (relaxation instanceof Relaxation.ServedBefore swap) {
-            return "%s is served before %s"
-                    .formatted(
-                            projects.getOrDefault(swap.projectId(), ""),
-                            projects.getOrDefault(swap.otherProjectId(), ""));
+            return "%s is served before %s".formatted(project(swap.projectId()), project(swap.otherProjectId()));
         }
         Relaxation.NotSettled settled = (Relaxation.NotSettled) relaxation;
         return "%s: the start settled on %s may move"
                 .formatted(
                         words.activity(settled.activityId()),
                         DayWords.of(settled.start().date()));
+    }
+
+    private String project(String id) {
+        return projects.getOrDefault(id, "");
     }
 
     private static String gain(int days) {

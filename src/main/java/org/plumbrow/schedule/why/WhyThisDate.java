@@ -62,7 +62,7 @@ class WhyThisDate {
         Map<UUID, PlannedRow> rows = published.map(StoredPlan::byActivity).orElse(Map.of());
         PlannedRow placed = rows.get(activity.id());
         return placed == null || placed.isDone()
-                ? without(project, activity, branch)
+                ? without(project, activity, branch, placed == null ? "" : placed.boundSentence())
                 : with(project, activity, branch, rows, placed);
     }
 
@@ -75,7 +75,8 @@ class WhyThisDate {
                         activities.read(List.of(project), branch.settings()).get(0));
     }
 
-    private WhyView without(ProjectFacts project, ActivityRow activity, BranchProblem branch) {
+    /** @param done "It was finished on Fri, Oct 30."; empty if it is not */
+    private WhyView without(ProjectFacts project, ActivityRow activity, BranchProblem branch, String done) {
         String heading = activity.title() + ", " + project.name()
                 + (activity.isDone() ? ": done, nothing moves it any more" : ": no date in the published plan yet");
         return new WhyView(
@@ -85,7 +86,7 @@ class WhyThisDate {
                 activity.title(),
                 List.of(),
                 "",
-                "",
+                done,
                 clash(project, activity, branch.toCore()),
                 Optional.empty(),
                 Optional.empty());
@@ -120,7 +121,7 @@ class WhyThisDate {
                 activity.title(),
                 links.of(chain.links()),
                 links.longest(chain.links()),
-                links.sentence(chain.cause()),
+                links.cause(chain),
                 clash(project, activity, problem),
                 seesAll ? promised(problem, rows, activity) : Optional.empty(),
                 seesAll ? moving(problem, rows, activity) : Optional.empty());
@@ -155,13 +156,11 @@ class WhyThisDate {
         return Relaxing.of(problem, known, activity.id().toString())
                 .map(answer -> new WhyView.Moving(
                         DayWords.of(answer.finish().date()),
-                        answer.moved().stream()
+                        words.said(answer.moved().stream()
                                 .filter(moved -> moved.daysGained() > 0)
-                                .map(words::said)
-                                .toList(),
-                        answer.moved().stream()
+                                .toList()),
+                        words.said(answer.moved().stream()
                                 .filter(moved -> moved.daysGained() <= 0)
-                                .map(words::said)
-                                .toList()));
+                                .toList())));
     }
 }

@@ -12,7 +12,7 @@ import org.plumbrow.project.ProjectFacts;
  * @param title "Racking"
  * @param chain first cause first, the activity itself last; empty without a date
  * @param longest which link takes most of the time; empty where there is only one
- * @param cause what bound the first of them
+ * @param cause what bound the first of them; without a chain when it was finished, if it was
  * @param clash what cannot hold together, a sentence each; empty where nothing clashes or it may not be seen
  * @param promised whether the promise that the activity decides can be kept; empty where it decides none
  * @param moving empty where it may not be seen or has nothing to compare

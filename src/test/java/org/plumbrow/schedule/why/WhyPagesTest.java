@@ -89,7 +89,9 @@ class WhyPagesTest {
         assertThat(racking.select(".chain li").last().text()).startsWith("Racking, ");
         assertThat(racking.select(".chain").text()).contains(", Alder Farm");
         assertThat(racking.select(".chain svg rect.works")).isNotEmpty();
-        assertThat(racking.text()).containsPattern("Most of the time goes to .*: \\d+ of the \\d+ days from today");
+        assertThat(racking.text())
+                .containsPattern("Most of the time goes to .*, Alder Farm.*: \\d+ of the \\d+ days from today")
+                .containsPattern("It begins with .*, Alder Farm, which can start at once\\.");
     }
 
     @Test
@@ -168,6 +170,7 @@ class WhyPagesTest {
     void whatIsDoneOrHasNoDateSaysSo() {
         assertThat(read(second, "survey", branch.manager()).selectFirst("h1").text())
                 .isEqualTo("Site survey, Birch Farm: done, nothing moves it any more");
+        assertThat(read(second, "survey", branch.manager()).text()).contains("It was finished on ");
         assertThat(page(second, "no-such-work", branch.manager())).hasStatus(404);
     }
 

@@ -48,7 +48,9 @@ public final class Relaxing {
     }
 
     private Answer answer(Placement placed) {
-        List<Moved> moved = Suggestions.of(problem, base, activityId).stream()
+        // Each try is a plan of its own and pure; the order of the answers is that of the suggestions, however many
+        // threads.
+        List<Moved> moved = Suggestions.of(problem, base, activityId).parallelStream()
                 .flatMap(relaxation -> tried(relaxation, placed.finish()).stream())
                 .sorted(Comparator.comparingInt(Moved::daysGained).reversed().thenComparingLong(Moved::latenessChange))
                 .toList();
