@@ -314,6 +314,15 @@ class DayLogSendingTest {
                 .contains("write a number");
     }
 
+    @Test
+    void whatIsPutRightToTheSameIsNoCorrection() {
+        keptBy(pm, UUID.randomUUID(), "/steps/1/done");
+        assertThat(keptBy(pm, UUID.randomUUID(), "/steps/2/done", with(PUT_RIGHT, 13, "121")))
+                .hasStatusOk();
+        assertThat(kept("READING")).hasSize(3);
+        assertThat(kept("CORRECTED")).isEmpty();
+    }
+
     /** It was outside its limits, so that the step was not done by it: put right, the same tap does it. */
     @Test
     void aTapThatWasAskedAboutIsDoneOncePutRight() {

@@ -47,4 +47,13 @@ class ReversalReadingsTest {
         }
         assertThat(new ReversalReadings(script.state(), HOME).against()).isEmpty();
     }
+
+    /** Read when all went well, and the work had to be reversed after that: the utility opens and closes once more. */
+    @Test
+    void whatWasReadBeforeTheReversalBeganDoesNotCount() {
+        LogScript script = LogScript.home().goesWellUpTo("10");
+        assertThat(new ReversalReadings(script.state(), HOME).against()).isEmpty();
+        script.reverse("10");
+        assertThat(new ReversalReadings(script.state(), HOME).against()).hasSize(3);
+    }
 }
