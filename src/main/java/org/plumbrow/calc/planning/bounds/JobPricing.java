@@ -16,9 +16,8 @@ final class JobPricing {
 
     private final BranchModel model;
     private final ChainBound chains;
-    private final Places places;
+    private final Rents rents;
     private final int horizon;
-    private final Prices prices;
     /** Of each place in the tree, by slot: the least cost of it and all before it when it ends (a wait: starts) by then. */
     private double[][] least = new double[0][];
     /** By the same: in which slot that is, by whose choice and from which present slot (waits and desks: slot). */
@@ -28,11 +27,10 @@ final class JobPricing {
     private int[][] from = new int[0][];
     private final double[] beforeCost;
 
-    JobPricing(BranchModel model, ChainBound chains, Places places, Prices prices, int horizon) {
+    JobPricing(BranchModel model, ChainBound chains, Rents rents, int horizon) {
         this.model = model;
         this.chains = chains;
-        this.places = places;
-        this.prices = prices;
+        this.rents = rents;
         this.horizon = horizon;
         beforeCost = new double[horizon + 1];
     }
@@ -73,7 +71,7 @@ final class JobPricing {
         costBefore(tree, at, first);
         if (task.kind == Task.Kind.CREW) {
             for (int crew = 0; crew < task.crews.length; crew++) {
-                priceCrew(task, at, crew, first);
+                priceCrew(tree.tasks[at], at, crew, first);
             }
         } else {
             int length = task.kind == Task.Kind.DESK ? task.halfDays[0] : 1;
@@ -82,7 +80,7 @@ final class JobPricing {
             }
         }
         offer(at, horizon, beforeCost[horizon], BEYOND, horizon);
-        addLateness(tree, at, task);
+        addLateness(tree, at, task, first);
         for (int slot = 0; slot <= horizon; slot++) {
             when[at][slot] = slot;
             if (slot > 0 && least[at][slot - 1] <= least[at][slot]) {
@@ -109,21 +107,15 @@ final class JobPricing {
         }
     }
 
-    private void priceCrew(Task task, int at, int which, int first) {
-        CrewDays crew = model.crews[task.crews[which]];
-        int[] lengths = places.lengths(task, which);
-        double[] paid = prices.crewBefore[task.crews[which]];
+    private void priceCrew(int number, int at, int which, int first) {
+        CrewDays crew = model.crews[model.tasks[number].crews[which]];
+        int[] lengths = rents.lengths[number][which];
+        double[] rent = rents.rent[number][which];
         int to = crew.indexAtOrAfter[horizon];
         for (int index = crew.indexAtOrAfter[first]; index < to; index++) {
             if (lengths[index] > 0) {
-                int start = crew.present[index];
                 int end = crew.present[index + lengths[index] - 1];
-                double cost = beforeCost[start] + paid[index + lengths[index]] - paid[index];
-                for (int need = 0; need < task.pools.length; need++) {
-                    double[] rent = prices.poolBefore[task.pools[need]];
-                    cost += task.pieces[need] * (rent[end + 1] - rent[start]);
-                }
-                offer(at, Math.min(horizon, end), cost, which, index);
+                offer(at, Math.min(horizon, end), beforeCost[crew.present[index]] + rent[index], which, index);
             }
         }
     }
@@ -136,10 +128,10 @@ final class JobPricing {
         }
     }
 
-    private void addLateness(JobTree tree, int at, Task task) {
+    private void addLateness(JobTree tree, int at, Task task, int first) {
         for (Due due : tree.own.get(at)) {
             int atLeast = chains.late(due);
-            for (int slot = 0; slot <= horizon; slot++) {
+            for (int slot = first; slot <= horizon; slot++) {
                 least[at][slot] += (double) due.weight * Math.max(atLeast, late(due, task, slot));
             }
         }
@@ -188,7 +180,7 @@ final class JobPricing {
         if (choice[at][anchor] != BEYOND && task.kind == Task.Kind.CREW) {
             int crew = task.crews[choice[at][anchor]];
             slot = model.crews[crew].present[start];
-            usage.add(task, crew, start, places.lengths(task, choice[at][anchor])[start]);
+            usage.add(task, crew, start, rents.lengths[tree.tasks[at]][choice[at][anchor]][start]);
         }
         for (int child = 0; child < tree.before[at].length; child++) {
             int limit = slot >= horizon ? horizon : lastReady(task.readyAfter[tree.links[at][child]], slot);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Due;
+import org.plumbrow.calc.planning.search.Task;
 
 /**
  * The tasks of one project that a promise waits for, each with the one thing after it that leaves least time: a tree.
@@ -83,7 +84,21 @@ final class JobTree {
                 counts[first] |= counts[own[at]] && model.tasks[first].project == project;
             }
         }
+        leaveOutWhatIsFree(model, own, dues, counts);
         return counts;
+    }
+
+    /** Desks and waits with no crew before them are done at once; how soon that is, {@link ChainBound#start} knows. */
+    private static void leaveOutWhatIsFree(BranchModel model, int[] own, List<Due> dues, boolean[] counts) {
+        boolean[] pays = new boolean[model.size()];
+        dues.forEach(due -> Arrays.stream(due.tasks).forEach(number -> pays[number] = true));
+        for (int number : own) {
+            pays[number] |= model.tasks[number].kind == Task.Kind.CREW;
+            for (int before : model.tasks[number].predecessors) {
+                pays[number] |= pays[before];
+            }
+            counts[number] &= pays[number];
+        }
     }
 
     int place(int number) {

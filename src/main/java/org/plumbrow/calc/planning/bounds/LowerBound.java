@@ -37,12 +37,15 @@ public final class LowerBound {
         return value >= plan.lateness();
     }
 
-    /** @param rounds of the search for prices, as many as it takes at most */
-    public void rent(int rounds, BooleanSupplier stopped) {
+    /**
+     * @param rounds of the search for prices, as many as it takes at most
+     * @param threads which change the time and nothing else
+     */
+    public void rent(int rounds, int threads, BooleanSupplier stopped) {
         if (isReached() || rounds <= 0) {
             return;
         }
-        PriceBound prices = new PriceBound(model, chains, places, plan);
+        PriceBound prices = new PriceBound(model, chains, places, plan, threads);
         prices.run(rounds, stopped);
         value = Math.max(value, prices.value());
     }

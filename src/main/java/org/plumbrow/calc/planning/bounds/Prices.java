@@ -1,5 +1,6 @@
 package org.plumbrow.calc.planning.bounds;
 
+import java.util.List;
 import org.plumbrow.calc.planning.search.BranchModel;
 
 /**
@@ -75,24 +76,48 @@ final class Prices {
         return Math.max(0, model.pools[number].free[slot]);
     }
 
-    /** What is used beyond what there is, as a direction in which prices rise; less than is used lets them fall. */
-    void excess(Usage usage, Prices direction, double share) {
-        for (int number = 0; number < crew.length; number++) {
-            for (int index = 0; index < crewSlots[number]; index++) {
-                double over = usage.crew[number][index] - crewFree(number, index);
-                direction.crew[number][index] = mix(direction.crew[number][index], over, share);
+    /**
+     * What is used beyond what there is, as a direction in which prices rise; less than is used lets them fall.
+     *
+     * @param grain so many half-days on end have one price, and so the mean of their excess
+     * @param alike crews that have one price; each crew is in one of these lists
+     */
+    void excess(Usage usage, Prices direction, double share, int grain, List<int[]> alike) {
+        for (int from = 0; from < horizon; from += grain) {
+            int to = Math.min(horizon, from + grain);
+            for (int[] crews : alike) {
+                excess(usage, direction, share, from, to, crews);
             }
-        }
-        for (int number = 0; number < pool.length; number++) {
-            for (int slot = 0; slot < horizon; slot++) {
-                double over = usage.pool[number][slot] - poolFree(number, slot);
-                direction.pool[number][slot] = mix(direction.pool[number][slot], over, share);
+            for (int number = 0; number < pool.length; number++) {
+                double over = 0;
+                for (int slot = from; slot < to; slot++) {
+                    over += usage.pool[number][slot] - poolFree(number, slot);
+                }
+                mix(direction.pool[number], from, to, over / (to - from), share);
             }
         }
     }
 
-    private static double mix(double old, double now, double share) {
-        return share * now + (1 - share) * old;
+    private void excess(Usage usage, Prices direction, double share, int from, int to, int[] crews) {
+        double over = 0;
+        int count = 0;
+        for (int number : crews) {
+            int[] indexes = model.crews[number].indexAtOrAfter;
+            for (int index = indexes[from]; index < indexes[to]; index++) {
+                over += usage.crew[number][index] - crewFree(number, index);
+                count++;
+            }
+        }
+        for (int number : crews) {
+            int[] indexes = model.crews[number].indexAtOrAfter;
+            mix(direction.crew[number], indexes[from], indexes[to], over / Math.max(1, count), share);
+        }
+    }
+
+    private static void mix(double[] direction, int from, int to, double now, double share) {
+        for (int at = from; at < to; at++) {
+            direction[at] = share * now + (1 - share) * direction[at];
+        }
     }
 
     /** Squared length of a direction, leaving out what would push a price below nothing. */
@@ -122,6 +147,15 @@ final class Prices {
         }
         for (int number = 0; number < pool.length; number++) {
             move(pool[number], from.pool[number], direction.pool[number], step, horizon);
+        }
+    }
+
+    void take(Prices other) {
+        for (int number = 0; number < crew.length; number++) {
+            System.arraycopy(other.crew[number], 0, crew[number], 0, crew[number].length);
+        }
+        for (int number = 0; number < pool.length; number++) {
+            System.arraycopy(other.pool[number], 0, pool[number], 0, pool[number].length);
         }
     }
 

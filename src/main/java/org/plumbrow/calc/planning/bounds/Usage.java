@@ -29,6 +29,21 @@ final class Usage {
         }
     }
 
+    void add(Usage other) {
+        for (int number = 0; number < crew.length; number++) {
+            add(crew[number], other.crew[number]);
+        }
+        for (int number = 0; number < pool.length; number++) {
+            add(pool[number], other.pool[number]);
+        }
+    }
+
+    private static void add(int[] sum, int[] more) {
+        for (int at = 0; at < sum.length; at++) {
+            sum[at] += more[at];
+        }
+    }
+
     void add(Task task, int number, int index, int length) {
         for (int at = index; at < index + length; at++) {
             crew[number][at]++;

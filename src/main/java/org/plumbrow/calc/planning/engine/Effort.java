@@ -22,6 +22,6 @@ public record Effort(long seed, int decodings, int rounds, int proofRounds, doub
 
     /** In the background: some seconds where little is late, a minute where much is. */
     public static Effort background(int threads) {
-        return new Effort(1, 20_000, 25, 400, 1, threads);
+        return new Effort(1, 20_000, 25, 1_500, 1, threads);
     }
 }

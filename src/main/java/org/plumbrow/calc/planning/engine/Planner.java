@@ -57,7 +57,7 @@ public final class Planner {
         LowerBound bound = new LowerBound(best.model(), dates);
         if (dates.unplaced() == 0) {
             watch.progress("Proving how few any plan can have late", 1, 2, dates.lateness());
-            bound.rent(effort.proofRounds(), watch::isStopped);
+            bound.rent(effort.proofRounds(), effort.threads(), watch::isStopped);
         }
         return bound;
     }

@@ -49,7 +49,7 @@ class LowerBoundTest {
         PriceBound prices = prices(branch.model, branch.best);
         prices.run(ROUNDS, () -> false);
         assertThat(prices.value()).as("rent, seed %d", seed).isLessThanOrEqualTo(branch.least());
-        bound.rent(ROUNDS, () -> false);
+        bound.rent(ROUNDS, 1 + (int) (seed % 3), () -> false);
         assertThat(bound.value()).isEqualTo(Math.max(chains, branch.least() > chains ? prices.value() : 0));
         Decoder decoder = new Decoder(branch.model);
         for (Due due : branch.model.dues) {
@@ -62,7 +62,7 @@ class LowerBoundTest {
 
     private static PriceBound prices(BranchModel model, Dates plan) {
         Places places = new Places(model);
-        return new PriceBound(model, new ChainBound(model, places), places, plan);
+        return new PriceBound(model, new ChainBound(model, places), places, plan, 1);
     }
 
     private static final class Tally {
@@ -88,7 +88,7 @@ class LowerBoundTest {
         search.run(1_000, () -> false);
         LowerBound bound = new LowerBound(model, search.dates());
         long chains = bound.value();
-        bound.rent(40, () -> false);
+        bound.rent(40, 2, () -> false);
         assertThat(bound.value()).isBetween(chains, search.dates().lateness());
     }
 }

@@ -1,0 +1,62 @@
+package org.plumbrow.calc.planning.bounds;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.plumbrow.calc.planning.search.BranchModel;
+
+/**
+ * All jobs of a branch at given prices, each done in the way that is cheapest for itself: side by side, with the same sum
+ * on any number of threads.
+ */
+final class RentedJobs {
+
+    private final BranchModel model;
+    private final List<JobTree> trees;
+    private final Prices prices;
+    private final Rents rents;
+    private final int horizon;
+    private final double[] cost;
+    private final List<Part> parts = new ArrayList<>();
+
+    /** What one thread needs for itself. */
+    private record Part(JobPricing pricing, Usage usage) {}
+
+    RentedJobs(BranchModel model, ChainBound chains, Places places, Prices prices, int horizon, int threads) {
+        this.model = model;
+        this.prices = prices;
+        this.horizon = horizon;
+        trees = JobTree.of(model);
+        rents = new Rents(model, places, prices);
+        cost = new double[trees.size()];
+        for (int part = 0; part < threads; part++) {
+            parts.add(new Part(new JobPricing(model, chains, rents, horizon), new Usage(model)));
+        }
+    }
+
+    /**
+     * @param usage becomes what the jobs use of each half-day
+     * @return no plan has less lateness
+     */
+    double lateness(Usage usage) {
+        prices.sumUp();
+        rents.renew(horizon);
+        IntStream parted = IntStream.range(0, parts.size());
+        (parts.size() > 1 ? parted.parallel() : parted).forEach(this::price);
+        usage.clear();
+        parts.forEach(part -> usage.add(part.usage));
+        double sum = model.settledLateness - prices.worth();
+        for (double each : cost) {
+            sum += each;
+        }
+        return sum;
+    }
+
+    private void price(int number) {
+        Part part = parts.get(number);
+        part.usage.clear();
+        for (int job = number; job < cost.length; job += parts.size()) {
+            cost[job] = part.pricing.cost(trees.get(job), part.usage);
+        }
+    }
+}
