@@ -1,9 +1,11 @@
 package org.plumbrow.demo;
 
+import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.List;
 import org.plumbrow.account.Accounts;
 import org.plumbrow.database.BranchWall;
+import org.plumbrow.project.gate.Gates;
 import org.plumbrow.web.Access;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -36,6 +38,8 @@ class DemoLoader implements SmartLifecycle {
     private final DemoWaits waits;
     private final DemoEpilogue epilogue;
     private final DemoCustomers customers;
+    private final Gates gates;
+    private final EntityManager entities;
     private final TransactionTemplate transaction;
     private final JdbcClient jdbc;
     private final Access access;
@@ -55,6 +59,8 @@ class DemoLoader implements SmartLifecycle {
             DemoWaits waits,
             DemoEpilogue epilogue,
             DemoCustomers customers,
+            Gates gates,
+            EntityManager entities,
             TransactionTemplate transaction,
             JdbcClient jdbc,
             Access access,
@@ -71,6 +77,8 @@ class DemoLoader implements SmartLifecycle {
         this.waits = waits;
         this.epilogue = epilogue;
         this.customers = customers;
+        this.gates = gates;
+        this.entities = entities;
         this.transaction = transaction;
         this.jdbc = jdbc;
         this.access = access;
@@ -85,7 +93,7 @@ class DemoLoader implements SmartLifecycle {
                     .query((row, n) -> "")
                     .list();
             if (!accounts.anybody()) {
-                load();
+                gates.lookAgainAfter(this::load);
             }
         }));
         done = true;
@@ -98,7 +106,12 @@ class DemoLoader implements SmartLifecycle {
         DemoCast.Cast people = cast.enter(password.make());
         DemoSettings.Places offices = access.as(people.manager(), () -> settings.give(people, story));
         List<DemoProjects.Told> told = projects.open(people, story, offices);
-        told.forEach(each -> road.walk(each, people, story));
+        told.forEach(each -> {
+            road.walk(each, people, story);
+            // Every flush looks at all that the transaction has read; of a project that is told nothing comes back.
+            entities.flush();
+            entities.clear();
+        });
         reports.tell(told, people, story);
         told.forEach(each -> surveys.dayOne(each, people, story));
         told.forEach(each -> epilogue.agree(each, people, story));

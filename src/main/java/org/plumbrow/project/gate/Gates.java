@@ -123,7 +123,15 @@ public class Gates {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public void lookAgain(UUID projectId) {
-        tell(projects.factsUnchecked(projectId), this::next);
+        if (!LooksPutOff.takes(projectId)) {
+            tell(projects.factsUnchecked(projectId), this::next);
+        }
+    }
+
+    /** Looks again at each project that a long work changes only when it is over: what lay between nobody has seen. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void lookAgainAfter(Runnable work) {
+        LooksPutOff.during(work).forEach(this::lookAgain);
     }
 
     /** As {@link #lookAgain(UUID)} for all projects of a branch, in the background. */
@@ -134,7 +142,9 @@ public class Gates {
 
     /** As {@link #lookAgain(UUID)} for whoever has read the project and what its branch asks already. */
     void lookAgain(ProjectFacts facts, List<AskedItem> asked) {
-        tell(facts, project -> Stage.after(project.stage()).map(to -> book.open(project, to, asked)));
+        if (!LooksPutOff.takes(facts.id())) {
+            tell(facts, project -> Stage.after(project.stage()).map(to -> book.open(project, to, asked)));
+        }
     }
 
     private void tell(ProjectFacts facts, Function<ProjectFacts, Optional<GateView>> next) {
