@@ -5,13 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.calendar.HalfDay;
 
 /** The plan while it is being made: what is placed, who is booked, what cannot hold. */
 final class Board {
 
     final PlanningProblem problem;
-    final PlanWords words;
     final TimeLine time;
     final Network network;
     final CrewTimeline[] crews;
@@ -20,16 +20,19 @@ final class Board {
     final Placement[] placed;
     final boolean[] unplanned;
     final List<Finding> findings = new ArrayList<>();
+    /** What nothing free starts before. */
+    final Readiness earliest;
+
+    private @Nullable PlanWords words;
 
     Board(PlanningProblem problem) {
         this.problem = problem;
-        words = new PlanWords(problem);
         time = new TimeLine(problem);
         network = new Network(problem.activities());
-        crews = problem.crews().stream()
-                .map(crew -> new CrewTimeline(crew, time))
-                .toArray(CrewTimeline[]::new);
+        earliest = Readiness.offOrOn(problem.today(), new Bound.Today(), problem, time);
+        crews = new CrewTimeline[problem.crews().size()];
         for (int crew = 0; crew < crews.length; crew++) {
+            crews[crew] = new CrewTimeline(problem.crews().get(crew), time);
             crewNumbers.put(crews[crew].crew.id(), crew);
         }
         problem.equipment().forEach(kind -> equipment.put(kind.id(), new EquipmentTimeline(kind, time)));
@@ -70,6 +73,14 @@ final class Board {
     }
 
     String name(int number) {
-        return words.activity(activity(number).id());
+        return words().activity(activity(number).id());
+    }
+
+    /** Made when something is found: most plans need none. */
+    PlanWords words() {
+        if (words == null) {
+            words = new PlanWords(problem);
+        }
+        return words;
     }
 }

@@ -5,13 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.stream.IntStream;
 
 /** Which crews may do a work: by skill, by name, and by the rule that one crew does all of a group. */
 final class CrewChoice {
 
     private final Board board;
+    /** Of each activity: the group that one crew does. */
+    private final List<Optional<String>> groups = new ArrayList<>();
+
     private final Map<String, Integer> crewOfGroup = new HashMap<>();
     private final Map<String, List<Integer>> members = new HashMap<>();
     /** Who may do all of a group, found once a group. */
@@ -21,11 +22,10 @@ final class CrewChoice {
         this.board = board;
         for (int number = 0; number < board.placed.length; number++) {
             Activity activity = board.activity(number);
-            if (activity.work() instanceof Work.ByCrew && !(activity.fix() instanceof Fix.Done)) {
-                int member = number;
-                group(activity)
-                        .ifPresent(key -> members.computeIfAbsent(key, none -> new ArrayList<>())
-                                .add(member));
+            Optional<String> group = group(activity);
+            groups.add(group);
+            if (group.isPresent() && activity.work() instanceof Work.ByCrew && !(activity.fix() instanceof Fix.Done)) {
+                members.computeIfAbsent(group.get(), none -> new ArrayList<>()).add(number);
             }
         }
     }
@@ -36,7 +36,7 @@ final class CrewChoice {
 
     /** The crews that may do it now, in the problem's order: the group's crew alone once there is one. */
     List<Integer> of(int number) {
-        Optional<String> group = group(board.activity(number));
+        Optional<String> group = groups.get(number);
         if (group.isEmpty()) {
             return ableTo(number);
         }
@@ -44,30 +44,31 @@ final class CrewChoice {
         if (settled == null) {
             return crewsOfGroup.computeIfAbsent(group.get(), this::ableToDoAll);
         }
-        return may(settled).test(number) ? List.of(settled) : List.of();
+        return may(settled, number) ? List.of(settled) : List.of();
     }
 
     private List<Integer> ableToDoAll(String group) {
-        return IntStream.range(0, board.crews.length)
-                .filter(crew -> members.get(group).stream().allMatch(may(crew)))
-                .boxed()
-                .toList();
+        List<Integer> able = new ArrayList<>(ableTo(members.get(group).get(0)));
+        for (int member : members.get(group)) {
+            able.removeIf(crew -> !may(crew, member));
+        }
+        return able;
     }
 
     /** The crews that could do it by skill and name alone. */
     List<Integer> ableTo(int number) {
         List<Integer> able = new ArrayList<>();
         for (int crew = 0; crew < board.crews.length; crew++) {
-            if (may(crew).test(number)) {
+            if (may(crew, number)) {
                 able.add(crew);
             }
         }
         return able;
     }
 
-    private Predicate<Integer> may(int crewNumber) {
+    private boolean may(int crewNumber, int number) {
         Crew crew = board.crews[crewNumber].crew;
-        return number -> board.activity(number).work() instanceof Work.ByCrew work
+        return board.activity(number).work() instanceof Work.ByCrew work
                 && work.halfDaysByCrew().containsKey(crew.id())
                 && crew.skills().containsAll(work.skills());
     }
@@ -79,7 +80,7 @@ final class CrewChoice {
 
     /** From now on this crew does all of the activity's group; the first one settled stays, and is the answer. */
     int settle(int number, int crewNumber) {
-        Integer earlier = group(board.activity(number))
+        Integer earlier = groups.get(number)
                 .map(key -> crewOfGroup.putIfAbsent(key, crewNumber))
                 .orElse(null);
         return earlier == null ? crewNumber : earlier;
@@ -88,7 +89,7 @@ final class CrewChoice {
     /** Why no crew may do it. */
     String whyNobody(int number) {
         Work.ByCrew work = (Work.ByCrew) board.activity(number).work();
-        Optional<String> group = group(board.activity(number));
+        Optional<String> group = groups.get(number);
         Integer settled = group.map(crewOfGroup::get).orElse(null);
         if (settled != null) {
             return "%s: %s does the other work of this group but may not do this. Give the crew the skills (%s) or split the work."

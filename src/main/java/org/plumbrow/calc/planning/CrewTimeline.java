@@ -19,6 +19,7 @@ final class CrewTimeline {
 
     private final BitSet busy = new BitSet();
     private final int[] occupant;
+    private int firstFree;
 
     CrewTimeline(Crew crew, TimeLine time) {
         this.crew = crew;
@@ -54,6 +55,15 @@ final class CrewTimeline {
         return presentBefore[slot + 1] > presentBefore[slot];
     }
 
+    /** All before is busy. */
+    int firstFree() {
+        return firstFree;
+    }
+
+    int nextFree(int index) {
+        return busy.nextClearBit(index);
+    }
+
     /** The last busy index in a run, or -1. */
     int lastBusyIn(int from, int length) {
         int last = busy.previousSetBit(from + length - 1);
@@ -67,5 +77,8 @@ final class CrewTimeline {
     void book(int from, int length, int activity) {
         busy.set(from, from + length);
         Arrays.fill(occupant, from, from + length, activity);
+        if (from <= firstFree) {
+            firstFree = nextFree(firstFree);
+        }
     }
 }

@@ -1,9 +1,7 @@
 package org.plumbrow.calc.planning;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
-import java.util.stream.IntStream;
 
 /**
  * Serial schedule generation: of the activities whose predecessors have their dates, the one that has to start first
@@ -25,22 +23,20 @@ final class FreePlacing {
     void placeAll() {
         sayCircles();
         Priorities priorities = new Priorities(board);
-        int[] rank = board.network.activities.stream()
-                .mapToInt(activity -> guidance.rank(activity.id()))
-                .toArray();
-        Comparator<Integer> urgency = Comparator.<Integer>comparingInt(number -> rank[number])
-                .thenComparing(number -> priorities.latestStart[number])
-                .thenComparing(number -> -priorities.weight[number])
-                .thenComparing(Comparator.naturalOrder());
-        PriorityQueue<Integer> ready = new PriorityQueue<>(urgency);
+        int[] rank = new int[board.placed.length];
+        for (int number = 0; number < rank.length; number++) {
+            rank[number] = guidance.rank(board.activity(number).id());
+        }
+        PriorityQueue<Integer> ready = new PriorityQueue<>((one, other) -> inOrder(one, other, rank, priorities));
         int[] open = board.network.openPredecessors();
-        int[] first = IntStream.range(0, open.length)
-                .filter(number -> open[number] == 0)
-                .toArray();
-        for (int number : first) {
-            if (board.network.isFree(number)) {
+        boolean[] first = new boolean[open.length];
+        for (int number = 0; number < open.length; number++) {
+            first[number] = open[number] == 0;
+        }
+        for (int number = 0; number < open.length; number++) {
+            if (first[number] && board.network.isFree(number)) {
                 ready.add(number);
-            } else {
+            } else if (first[number]) {
                 freeSuccessors(number, open, ready);
             }
         }
@@ -49,6 +45,19 @@ final class FreePlacing {
             place(number);
             freeSuccessors(number, open, ready);
         }
+    }
+
+    /** One comparison for all four questions: it is asked some hundred thousand times, in a new process by interpreted code. */
+    private static int inOrder(int one, int other, int[] rank, Priorities priorities) {
+        if (rank[one] != rank[other]) {
+            return Integer.compare(rank[one], rank[other]);
+        }
+        if (priorities.latestStart[one] != priorities.latestStart[other]) {
+            return Integer.compare(priorities.latestStart[one], priorities.latestStart[other]);
+        }
+        return priorities.weight[one] == priorities.weight[other]
+                ? Integer.compare(one, other)
+                : Integer.compare(priorities.weight[other], priorities.weight[one]);
     }
 
     private void freeSuccessors(int number, int[] open, PriorityQueue<Integer> ready) {

@@ -31,10 +31,11 @@ final class Network {
         predecessors = new int[count][];
         int[] followers = new int[count];
         for (int number = 0; number < count; number++) {
-            predecessors[number] = activities.get(number).predecessors().stream()
-                    .mapToInt(link -> numbers.get(link.activityId()))
-                    .toArray();
-            for (int before : predecessors[number]) {
+            List<Predecessor> links = activities.get(number).predecessors();
+            predecessors[number] = new int[links.size()];
+            for (int link = 0; link < links.size(); link++) {
+                int before = numbers.get(links.get(link).activityId());
+                predecessors[number][link] = before;
                 followers[before]++;
             }
         }

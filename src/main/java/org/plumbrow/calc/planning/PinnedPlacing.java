@@ -75,7 +75,7 @@ final class PinnedPlacing {
     private Optional<Spot> free(int number, List<Integer> crews, Readiness at) {
         return crews.stream()
                 .map(crew -> placing.search.first(
-                        number, crew, placing.choice.halfDays(number, crew), at.slot(), at.bound()))
+                        number, crew, placing.choice.halfDays(number, crew), at.slot(), at.bound(), board.time.size()))
                 .flatMap(Optional::stream)
                 .filter(spot -> spot.start() == at.slot())
                 .findFirst();
@@ -129,7 +129,7 @@ final class PinnedPlacing {
                                 .formatted(
                                         board.name(number),
                                         DayWords.of(board.time.at(spot.start()).date()),
-                                        board.words.equipment(need.equipmentId())));
+                                        board.words().equipment(need.equipmentId())));
             }
         }
     }
@@ -157,7 +157,7 @@ final class PinnedPlacing {
                                 .formatted(
                                         board.name(number),
                                         DayWords.of(start.date()),
-                                        board.words.activity(links.get(link).activityId())));
+                                        board.words().activity(links.get(link).activityId())));
             } else if (board.time.readyAfter(before.finish(), links.get(link)) > board.time.axis.atOrAfter(start)) {
                 board.find(
                         number,
@@ -166,7 +166,7 @@ final class PinnedPlacing {
                                 .formatted(
                                         board.name(number),
                                         DayWords.of(start.date()),
-                                        board.words.activity(before.activityId()),
+                                        board.words().activity(before.activityId()),
                                         PlanWords.when(before.finish())));
             }
         }

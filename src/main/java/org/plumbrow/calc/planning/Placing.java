@@ -49,7 +49,9 @@ final class Placing {
         }
         Optional<Spot> best = Optional.empty();
         for (int crew : crews) {
-            Optional<Spot> spot = search.first(number, crew, halfDays.applyAsInt(crew), ready.slot(), ready.bound());
+            int latest = best.isPresent() ? best.get().latestBetter() : board.time.size();
+            Optional<Spot> spot =
+                    search.first(number, crew, halfDays.applyAsInt(crew), ready.slot(), ready.bound(), latest);
             best = spot.isPresent() && (best.isEmpty() || spot.get().isBetterThan(best.get())) ? spot : best;
         }
         best.ifPresentOrElse(spot -> book(number, spot), () -> noRoom(number));
@@ -77,7 +79,8 @@ final class Placing {
             int owned = timeline == null ? 0 : timeline.equipment.count();
             if (owned < need.count()) {
                 return Optional.of("%s needs %d of %s; the branch has %d."
-                        .formatted(board.name(number), need.count(), board.words.equipment(need.equipmentId()), owned));
+                        .formatted(
+                                board.name(number), need.count(), board.words().equipment(need.equipmentId()), owned));
             }
         }
         return Optional.empty();

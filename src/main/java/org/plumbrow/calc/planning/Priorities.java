@@ -61,10 +61,11 @@ final class Priorities {
 
     private int shortest(Work work) {
         if (work instanceof Work.ByCrew crews) {
-            return crews.halfDaysByCrew().values().stream()
-                    .mapToInt(Integer::intValue)
-                    .min()
-                    .orElse(1);
+            int least = Integer.MAX_VALUE;
+            for (int halfDays : crews.halfDaysByCrew().values()) {
+                least = Math.min(least, halfDays);
+            }
+            return least == Integer.MAX_VALUE ? 1 : least;
         }
         if (work instanceof Work.AtDesk desk) {
             return desk.halfDays();

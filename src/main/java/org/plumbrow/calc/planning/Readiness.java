@@ -13,7 +13,7 @@ record Readiness(int slot, Bound bound) {
 
     /** Of a free activity: today, its release, its predecessors; the latest of them bounds it. All are placed. */
     static Readiness of(int number, Board board) {
-        Readiness latest = earliest(board);
+        Readiness latest = board.earliest;
         Activity activity = board.activity(number);
         if (activity.release().isPresent()) {
             latest = latest.orLater(released(activity, board));
@@ -29,7 +29,9 @@ record Readiness(int slot, Bound bound) {
             Placement before = board.placed[board.network.predecessors[number][link]];
             if (before != null) {
                 int slot = board.time.readyAfter(before.finish(), links.get(link));
-                latest = latest.orLater(new Readiness(slot, new Bound.After(before.activityId(), before.finish())));
+                if (slot > latest.slot) {
+                    latest = new Readiness(slot, new Bound.After(before.activityId(), before.finish()));
+                }
             }
         }
         return latest;
@@ -41,21 +43,18 @@ record Readiness(int slot, Bound bound) {
                 .orElse(this);
     }
 
-    private static Readiness earliest(Board board) {
-        return offOrOn(board.problem.today(), new Bound.Today(), board);
-    }
-
     private static Readiness released(Activity activity, Board board) {
         return offOrOn(
                 activity.release().orElseThrow(),
                 new Bound.Released(activity.release().orElseThrow()),
-                board);
+                board.problem,
+                board.time);
     }
 
-    private static Readiness offOrOn(HalfDay wanted, Bound bound, Board board) {
-        int slot = board.time.axis.atOrAfter(wanted);
-        return board.problem
-                .calendar()
+    /** From a half-day on; if that is a day off, this bounds it. */
+    static Readiness offOrOn(HalfDay wanted, Bound bound, PlanningProblem problem, TimeLine time) {
+        int slot = time.axis.atOrAfter(wanted);
+        return problem.calendar()
                 .whyClosed(wanted.date())
                 .map(reason -> new Readiness(slot, new Bound.DayOff(wanted, reason)))
                 .orElse(new Readiness(slot, bound));

@@ -13,6 +13,11 @@ record Spot(int crew, int index, int length, int start, int finish, Bound bound)
         return finish < other.finish || (finish == other.finish && !waitsForCrew() && other.waitsForCrew());
     }
 
+    /** A better one ends by then. */
+    int latestBetter() {
+        return waitsForCrew() ? finish : finish - 1;
+    }
+
     private boolean waitsForCrew() {
         return bound instanceof Bound.CrewBusy || bound instanceof Bound.CrewAway;
     }

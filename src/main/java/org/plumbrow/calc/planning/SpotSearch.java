@@ -16,18 +16,20 @@ final class SpotSearch {
     }
 
     /**
-     * The first place from a slot on; empty when there is none before the end of the time line.
+     * The first place from a slot on; empty when there is none before the end of the time line, or none as early as needed.
      *
      * @param ready why it may not start before that slot
+     * @param latest it has to end by that slot
      */
-    Optional<Spot> first(int number, int crewNumber, int halfDays, int from, Bound ready) {
+    Optional<Spot> first(int number, int crewNumber, int halfDays, int from, Bound ready, int latest) {
         Activity activity = board.activity(number);
         CrewTimeline crew = board.crews[crewNumber];
-        int index = crew.indexAtOrAfter(from);
-        int lastBusy = NONE;
+        int begun = crew.indexAtOrAfter(from);
+        int index = Math.max(begun, crew.firstFree());
+        int lastBusy = index > begun ? index - 1 : NONE;
         int lastScarce = NONE;
         int length = board.time.lengthFrom(crew.present, index, halfDays, activity.outdoor());
-        while (length != NONE) {
+        while (length != NONE && crew.present[index + length - 1] <= latest) {
             int busy = crew.lastBusyIn(index, length);
             int scarce = busy != NONE
                     ? NONE
@@ -36,9 +38,9 @@ final class SpotSearch {
                 Bound bound = bound(activity, crew, crew.present[index], from, lastBusy, lastScarce, ready);
                 return Optional.of(spot(crewNumber, index, length, bound));
             }
-            lastBusy = busy;
             lastScarce = scarce;
-            index = busy != NONE ? busy + 1 : crew.indexAtOrAfter(scarce + 1);
+            index = busy != NONE ? crew.nextFree(busy + 1) : crew.indexAtOrAfter(scarce + 1);
+            lastBusy = busy != NONE ? index - 1 : NONE;
             length = board.time.lengthFrom(crew.present, index, halfDays, activity.outdoor());
         }
         return Optional.empty();

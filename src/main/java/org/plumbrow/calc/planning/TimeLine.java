@@ -36,11 +36,12 @@ final class TimeLine {
 
     /** Early enough that the longest lag after something finished before it is over by today. */
     private static LocalDate firstDay(PlanningProblem problem) {
-        int longestLag = problem.activities().stream()
-                .flatMap(activity -> activity.predecessors().stream())
-                .mapToInt(Predecessor::lagHalfDays)
-                .max()
-                .orElse(0);
+        int longestLag = 0;
+        for (Activity activity : problem.activities()) {
+            for (Predecessor link : activity.predecessors()) {
+                longestLag = Math.max(longestLag, link.lagHalfDays());
+            }
+        }
         return problem.calendar().before(problem.today().date(), (longestLag + 1) / 2);
     }
 
