@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.plumbrow.calc.planning.search.BranchModel;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Due;
 import org.plumbrow.calc.planning.search.Task;
 
@@ -31,7 +33,10 @@ final class JobTree {
     /** The place of each task, or -1. */
     private final int[] place;
 
+    private final List<Due> dues;
+
     private JobTree(BranchModel model, int project, List<Due> dues) {
+        this.dues = dues;
         boolean[] counts = counting(model, project, dues);
         tasks = Arrays.stream(model.projects[project])
                 .filter(number -> counts[number])
@@ -151,5 +156,26 @@ final class JobTree {
         }
         before[at] = places.stream().mapToInt(Integer::intValue).toArray();
         links[at] = by.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** What the promises of the job are late in a plan, weighted. */
+    double lateCost(BranchModel model, Dates plan) {
+        Decoder decoder = new Decoder(model);
+        return dues.stream()
+                .mapToDouble(due -> (double) due.weight * decoder.late(due, plan))
+                .sum();
+    }
+
+    /** What the job uses in a plan, as {@link Usage#cellsSince}. */
+    int[] cells(BranchModel model, Dates plan) {
+        Usage usage = new Usage(model);
+        for (int number : tasks) {
+            if (plan.crew[number] >= 0) {
+                int[] indexes = model.crews[plan.crew[number]].indexAtOrAfter;
+                int index = indexes[plan.start[number]];
+                usage.add(model.tasks[number], plan.crew[number], index, indexes[plan.finish[number] + 1] - index);
+            }
+        }
+        return usage.cellsSince();
     }
 }

@@ -24,10 +24,10 @@ final class PriceBound {
      * projects (150, 4: 644 of 1,343 after 400 rounds with a price of its own for each half-day and crew, 864 with prices in common).
      */
     private enum Grain {
-        EIGHT_DAYS(16, true, 0.2, 0.6, 0.03),
-        TWO_DAYS(4, true, 0.27, 0.6, 0.003),
-        HALF_DAY(1, true, 0.27, 0.3, 0.003),
-        EACH_CREW(1, false, 0.26, 0.1, 0.003);
+        EIGHT_DAYS(16, true, 0.07, 0.6, 0.03),
+        TWO_DAYS(4, true, 0.4, 0.6, 0.003),
+        HALF_DAY(1, true, 0.3, 0.1, 0.003),
+        EACH_CREW(1, false, 0.3, 0.03, 0.001);
 
         private final int halfDays;
         private final boolean together;
@@ -47,63 +47,53 @@ final class PriceBound {
         }
     }
 
-    private final BranchModel model;
-    private final Prices prices;
-    private final Prices best;
+    /** Half-days with one price in the mix of ways, and how many rounds that gets at most. */
+    private static final int[] MIX_GRAINS = {8, 4};
+
+    private static final int MIX_ROUNDS = 40;
+
+    private final PricedBranch branch;
     private final Prices direction;
-    private final Usage usage;
-    private final RentedJobs jobs;
-    private final long goal;
-    private double value = Double.NEGATIVE_INFINITY;
 
     /** @param plan how far it reaches is how far prices reach */
     PriceBound(BranchModel model, ChainBound chains, Places places, Dates plan, int threads) {
-        this.model = model;
-        int horizon = horizon(model, plan);
-        prices = new Prices(model, horizon);
-        best = new Prices(model, horizon);
-        direction = new Prices(model, horizon);
-        usage = new Usage(model);
-        jobs = new RentedJobs(model, chains, places, prices, horizon, threads);
-        goal = plan.lateness();
-    }
-
-    private static int horizon(BranchModel model, Dates plan) {
-        int last = model.slots.today;
-        for (int number = 0; number < model.size(); number++) {
-            last = plan.crew[number] >= 0 ? Math.max(last, plan.finish[number]) : last;
-        }
-        return Math.min(model.slots.size - 1, last + 1);
+        branch = new PricedBranch(model, chains, places, plan, threads);
+        direction = new Prices(model, branch.prices.horizon);
     }
 
     /** The least lateness that is proved; a fraction of a half-day counts as a whole one. */
     long value() {
-        return (long) Math.ceil(value - 1e-6);
+        return (long) Math.ceil(branch.value() - 1e-6);
     }
 
     void run(int rounds, BooleanSupplier stopped) {
-        for (Grain grain : Grain.values()) {
-            prices.take(best);
-            run(grain, (int) Math.ceil(rounds * grain.share), stopped);
+        step(Grain.EIGHT_DAYS, rounds, stopped);
+        if (MixSearch.isThere()) {
+            MixSearch mix = new MixSearch(branch);
+            for (int grain : MIX_GRAINS) {
+                mix.run(grain, Math.min(rounds, MIX_ROUNDS), stopped);
+            }
+        } else {
+            step(Grain.TWO_DAYS, rounds, stopped);
         }
+        step(Grain.HALF_DAY, rounds, stopped);
+        step(Grain.EACH_CREW, rounds, stopped);
     }
 
-    private void run(Grain grain, int rounds, BooleanSupplier stopped) {
+    private void step(Grain grain, int allRounds, BooleanSupplier stopped) {
+        int rounds = (int) Math.ceil(allRounds * grain.share);
         double cooling = Math.pow(grain.lastPace / grain.firstPace, 1.0 / Math.max(1, rounds));
         double pace = grain.firstPace;
-        List<int[]> alike = grain.together ? LikeCrews.of(model) : LikeCrews.eachAlone(model);
-        for (int round = 0; round < rounds && value() < goal && !stopped.getAsBoolean(); round++) {
-            double now = jobs.lateness(usage);
-            if (now > value) {
-                value = now;
-                best.take(prices);
-            }
-            prices.excess(usage, direction, round == 0 ? 1 : FRESH, grain.halfDays, alike);
-            double square = prices.square(direction);
+        List<int[]> alike = grain.together ? branch.alike : LikeCrews.eachAlone(branch.model);
+        branch.prices.take(branch.best);
+        for (int round = 0; round < rounds && !branch.isReached() && !stopped.getAsBoolean(); round++) {
+            double now = branch.evaluate();
+            branch.prices.excess(branch.usage, direction, round == 0 ? 1 : FRESH, grain.halfDays, alike);
+            double square = branch.prices.square(direction);
             if (square == 0) {
                 return;
             }
-            prices.move(prices, direction, pace * (goal - now) / square);
+            branch.prices.move(branch.prices, direction, pace * (branch.plan.lateness() - now) / square);
             pace *= cooling;
         }
     }

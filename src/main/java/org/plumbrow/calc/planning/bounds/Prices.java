@@ -17,8 +17,10 @@ final class Prices {
     final double[][] crewBefore;
 
     final double[][] poolBefore;
-    private final int[] crewSlots;
-    private final int horizon;
+    /** Of each crew: how many of its present slots have a price. */
+    final int[] crewSlots;
+
+    final int horizon;
     private final BranchModel model;
 
     Prices(BranchModel model, int horizon) {
@@ -35,6 +37,11 @@ final class Prices {
         }
         pool = new double[model.pools.length][model.slots.size];
         poolBefore = new double[model.pools.length][model.slots.size + 1];
+    }
+
+    double of(int cell) {
+        int resource = Usage.resource(cell);
+        return resource < crew.length ? crew[resource][Usage.at(cell)] : pool[resource - crew.length][Usage.at(cell)];
     }
 
     void sumUp() {
@@ -68,11 +75,11 @@ final class Prices {
         return sum;
     }
 
-    private int crewFree(int number, int index) {
+    int crewFree(int number, int index) {
         return model.crews[number].isTaken(index) ? 0 : 1;
     }
 
-    private int poolFree(int number, int slot) {
+    int poolFree(int number, int slot) {
         return Math.max(0, model.pools[number].free[slot]);
     }
 

@@ -17,6 +17,7 @@ final class RentedJobs {
     private final Rents rents;
     private final int horizon;
     private final double[] cost;
+    private final int[][] cells;
     private final List<Part> parts = new ArrayList<>();
 
     /** What one thread needs for itself. */
@@ -29,6 +30,7 @@ final class RentedJobs {
         trees = JobTree.of(model);
         rents = new Rents(model, places, prices);
         cost = new double[trees.size()];
+        cells = new int[trees.size()][];
         for (int part = 0; part < threads; part++) {
             parts.add(new Part(new JobPricing(model, chains, rents, horizon), new Usage(model)));
         }
@@ -57,6 +59,29 @@ final class RentedJobs {
         part.usage.clear();
         for (int job = number; job < cost.length; job += parts.size()) {
             cost[job] = part.pricing.cost(trees.get(job), part.usage);
+            cells[job] = part.usage.cellsSince();
         }
+    }
+
+    int count() {
+        return cost.length;
+    }
+
+    JobTree tree(int job) {
+        return trees.get(job);
+    }
+
+    /** What the job uses at the prices of the last call. */
+    int[] cells(int job) {
+        return cells[job];
+    }
+
+    /** What it costs to be so late, at the prices of the last call. */
+    double costWithoutRent(int job) {
+        double sum = cost[job];
+        for (int cell : cells[job]) {
+            sum -= prices.of(cell);
+        }
+        return sum;
     }
 }

@@ -9,7 +9,13 @@ final class Usage {
 
     final int[][] crew;
     final int[][] pool;
+    private static final int AT_BITS = 20;
+
     private final BranchModel model;
+    /** What was added since it was last asked for: a cell for each half-day of a crew and of each piece. */
+    private int[] cells = new int[256];
+
+    private int cellCount;
 
     Usage(BranchModel model) {
         this.model = model;
@@ -47,12 +53,38 @@ final class Usage {
     void add(Task task, int number, int index, int length) {
         for (int at = index; at < index + length; at++) {
             crew[number][at]++;
+            note(number, at);
         }
         int[] present = model.crews[number].present;
         for (int need = 0; need < task.pools.length; need++) {
             for (int slot = present[index]; slot <= present[index + length - 1]; slot++) {
                 pool[task.pools[need]][slot] += task.pieces[need];
+                for (int piece = 0; piece < task.pieces[need]; piece++) {
+                    note(crew.length + task.pools[need], slot);
+                }
             }
         }
+    }
+
+    private void note(int resource, int at) {
+        cells = cellCount == cells.length ? Arrays.copyOf(cells, 2 * cellCount) : cells;
+        cells[cellCount++] = resource << AT_BITS | at;
+    }
+
+    /** What was added since this was last asked. */
+    int[] cellsSince() {
+        int[] since = Arrays.copyOf(cells, cellCount);
+        cellCount = 0;
+        return since;
+    }
+
+    /** Of a cell: a crew by number, then the kinds of equipment. */
+    static int resource(int cell) {
+        return cell >>> AT_BITS;
+    }
+
+    /** Of a cell: the present slot of the crew by number, or the slot. */
+    static int at(int cell) {
+        return cell & ((1 << AT_BITS) - 1);
     }
 }

@@ -91,4 +91,20 @@ class LowerBoundTest {
         bound.rent(40, 2, () -> false);
         assertThat(bound.value()).isBetween(chains, search.dates().lateness());
     }
+
+    /** Where three or four jobs of sixty are late prices apart are lost; the best mix of ways finds those that count. */
+    @Test
+    void ofAFullBranchItIsNearThePlan() {
+        PlanningProblem problem = LargeBranch.of(60, 2);
+        BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
+        ShiftSearch search = new ShiftSearch(model, Order.urgent(model), 1);
+        search.run(4_000, () -> false);
+        LowerBound alone = new LowerBound(model, search.dates());
+        alone.rent(200, 1, () -> false);
+        LowerBound together = new LowerBound(model, search.dates());
+        together.rent(200, 2, () -> false);
+        assertThat(alone.value()).isEqualTo(together.value());
+        assertThat(alone.value())
+                .isBetween(search.dates().lateness() * 4 / 5, search.dates().lateness());
+    }
 }
