@@ -434,6 +434,22 @@ class GateAnswersTest {
     }
 
     @Test
+    void aLongWorkTellsTheListWhenItIsOver() {
+        Supplier<Integer> missing = () -> jdbc.sql("select missing from project_line where project_id = ?")
+                .param(project)
+                .query(Integer.class)
+                .single();
+        int after = manager(() -> transaction.execute(status -> {
+            gates.lookAgainAfter(() -> {
+                answers.answer(project, ItemAnswer.first("surveyed.9", Given.confirm()));
+                assertThat(missing.get()).as("while it lasts").isEqualTo(16);
+            });
+            return missing.get();
+        }));
+        assertThat(after).isEqualTo(15);
+    }
+
+    @Test
     void thePassageKeepsWhatWasFound() {
         road.answerAll(branch, project, Stage.SURVEYED);
         manager(() -> passing.pass(project, Stage.SURVEYED, LocalDate.of(2027, 3, 1)));
