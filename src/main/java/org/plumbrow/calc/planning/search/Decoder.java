@@ -8,27 +8,39 @@ import java.util.Arrays;
  */
 public final class Decoder {
 
+    /** What changes of a task while an order is decoded, in neighbouring numbers: to fetch them is what a large branch costs. */
+    static final int ROW = 4;
+
+    static final int RANK = 0;
+    /** How many tasks that come before it have no dates yet. */
+    private static final int OPEN = 1;
+    /** The slot that what follows counts from: its start if it is a wait, else its end. */
+    private static final int ANCHOR = 2;
+    /** Where its row of what stays begins. */
+    private static final int FLAT = 3;
+
     private static final int NOWHERE = -1;
 
     private final BranchModel model;
     private final FlatTasks flat;
     private final int[] numbers;
     private final FirstPlace first;
-    private final int[] open;
+    private final int[] rows;
     private final int[] crewOfGroup;
     private final ReadyQueue ready;
-    /** Of each task: the slot that what follows counts from, its start if it is a wait and else its end. */
-    private final int[] anchor;
 
     public Decoder(BranchModel model) {
         this.model = model;
         flat = model.flat;
         numbers = flat.numbers;
         first = new FirstPlace(model);
-        open = new int[model.size()];
+        rows = new int[ROW * model.size()];
+        for (int number = 0; number < model.size(); number++) {
+            rows[ROW * number + FLAT] = flat.row[number];
+            rows[ROW * number + OPEN] = flat.predecessors[number];
+        }
         crewOfGroup = new int[model.groups.length];
         ready = new ReadyQueue(model.tieRank);
-        anchor = new int[model.size()];
     }
 
     /** A place to put dates in, for {@link #decode}. */
@@ -44,13 +56,15 @@ public final class Decoder {
         while (!ready.isEmpty()) {
             int number = ready.remove();
             into.served[at++] = number;
-            int row = flat.row[number];
+            int row = rows[ROW * number + FLAT];
+            rows[ROW * number + OPEN] = numbers[row + FlatTasks.PREDECESSORS];
             place(number, row, order, into);
             int next = row + FlatTasks.LINKS + 2 * numbers[row + FlatTasks.PREDECESSORS];
             int end = next + numbers[row + FlatTasks.SUCCESSORS];
             for (; next < end; next++) {
-                if (--open[numbers[next]] == 0) {
-                    ready.add(numbers[next]);
+                int follower = ROW * numbers[next];
+                if (--rows[follower + OPEN] == 0) {
+                    ready.add(rows[follower + RANK]);
                 }
             }
         }
@@ -60,10 +74,9 @@ public final class Decoder {
     private void clear(Order order) {
         first.clear();
         Arrays.fill(crewOfGroup, NOWHERE);
-        System.arraycopy(flat.predecessors, 0, open, 0, open.length);
-        ready.rank(order.key());
+        ready.rank(order.key(), rows);
         for (int root : flat.roots) {
-            ready.add(root);
+            ready.add(rows[ROW * root + RANK]);
         }
     }
 
@@ -77,7 +90,7 @@ public final class Decoder {
             byCrew(number, row, from, order.crew()[number], into);
         } else if (kind == FlatTasks.WAIT) {
             put(number, from, flat.tables[what][from], NOWHERE, into);
-            anchor[number] = from;
+            rows[ROW * number + ANCHOR] = from;
         } else if (from + what > model.slots.size) {
             noRoom(number, into);
         } else {
@@ -89,14 +102,14 @@ public final class Decoder {
         into.start[number] = start;
         into.finish[number] = finish;
         into.crew[number] = crew;
-        anchor[number] = finish;
+        rows[ROW * number + ANCHOR] = finish;
     }
 
     private int readyAt(int row) {
         int from = numbers[row + FlatTasks.RELEASE];
         int end = row + FlatTasks.LINKS + 2 * numbers[row + FlatTasks.PREDECESSORS];
         for (int link = row + FlatTasks.LINKS; link < end; link += 2) {
-            int before = anchor[numbers[link]];
+            int before = rows[ROW * numbers[link] + ANCHOR];
             from = Math.max(from, before >= model.slots.size ? before : flat.tables[numbers[link + 1]][before]);
         }
         return from;

@@ -13,7 +13,6 @@ final class ReadyQueue {
     /** Tasks in the order in which equals are served. */
     private final int[] byTie;
 
-    private final int[] rank;
     private int[] taskOfRank;
     private int[] sorted;
     private final int[] counts = new int[(1 << DIGIT) + 1];
@@ -26,7 +25,6 @@ final class ReadyQueue {
         for (int number = 0; number < size; number++) {
             byTie[tieRank[number]] = number;
         }
-        rank = new int[size];
         taskOfRank = new int[size];
         sorted = new int[size];
         int depth = 1;
@@ -39,8 +37,12 @@ final class ReadyQueue {
         }
     }
 
-    /** Empties it and ranks all tasks, the one with the smallest key first. */
-    void rank(int[] key) {
+    /**
+     * Empties it and ranks all tasks, the one with the smallest key first.
+     *
+     * @param rows where the rank of each task is noted
+     */
+    void rank(int[] key, int[] rows) {
         for (long[] level : levels) {
             Arrays.fill(level, 0);
         }
@@ -55,7 +57,7 @@ final class ReadyQueue {
             sort(key, least, shift);
         }
         for (int at = 0; at < taskOfRank.length; at++) {
-            rank[taskOfRank[at]] = at;
+            rows[taskOfRank[at] * Decoder.ROW + Decoder.RANK] = at;
         }
     }
 
@@ -77,8 +79,8 @@ final class ReadyQueue {
         sorted = before;
     }
 
-    void add(int number) {
-        int at = rank[number];
+    void add(int rank) {
+        int at = rank;
         for (long[] level : levels) {
             level[at >> 6] |= 1L << at;
             at >>= 6;
