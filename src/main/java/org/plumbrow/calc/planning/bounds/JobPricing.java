@@ -26,11 +26,14 @@ final class JobPricing {
     private int[][] choice = new int[0][];
     private int[][] from = new int[0][];
     private final double[] beforeCost;
+    /** By task: where it starts in the cheapest way, the horizon when it is beyond. */
+    private final int[] starts;
 
-    JobPricing(BranchModel model, ChainBound chains, Rents rents, int horizon) {
+    JobPricing(BranchModel model, ChainBound chains, Rents rents, int horizon, int[] starts) {
         this.model = model;
         this.chains = chains;
         this.rents = rents;
+        this.starts = starts;
         this.horizon = horizon;
         beforeCost = new double[horizon + 1];
     }
@@ -182,6 +185,7 @@ final class JobPricing {
             slot = model.crews[crew].present[start];
             usage.add(task, crew, start, rents.lengths[tree.tasks[at]][choice[at][anchor]][start]);
         }
+        starts[tree.tasks[at]] = slot;
         for (int child = 0; child < tree.before[at].length; child++) {
             int limit = slot >= horizon ? horizon : lastReady(task.readyAfter[tree.links[at][child]], slot);
             use(tree, tree.before[at][child], limit, usage);

@@ -13,6 +13,7 @@ public final class LowerBound {
     private final Places places;
     private final ChainBound chains;
     private long value;
+    private int[] wishes = new int[0];
 
     /** @param plan the best plan so far; it places every task of the model */
     public LowerBound(BranchModel model, Dates plan) {
@@ -33,6 +34,14 @@ public final class LowerBound {
         return chains.late(due);
     }
 
+    /**
+     * After a search for prices: of each task the slot in which it would start if all paid for their crews, -1 where no
+     * promise waits for it; empty before.
+     */
+    public int[] wishes() {
+        return wishes.clone();
+    }
+
     public boolean isReached() {
         return value >= plan.lateness();
     }
@@ -48,5 +57,6 @@ public final class LowerBound {
         PriceBound prices = new PriceBound(model, chains, places, plan, threads);
         prices.run(rounds, stopped);
         value = Math.max(value, prices.value());
+        wishes = prices.meanStarts();
     }
 }

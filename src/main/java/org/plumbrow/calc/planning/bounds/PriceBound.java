@@ -2,6 +2,7 @@ package org.plumbrow.calc.planning.bounds;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 
@@ -52,13 +53,20 @@ final class PriceBound {
 
     private static final int MIX_ROUNDS = 40;
 
+    /** Share of a round in the mean of where tasks start. */
+    private static final double REMEMBERED = 0.02;
+
     private final PricedBranch branch;
+    private final double[] meanStart;
+    /** How many rounds are in the mean. */
+    private int seen;
     private final Prices direction;
 
     /** @param plan how far it reaches is how far prices reach */
     PriceBound(BranchModel model, ChainBound chains, Places places, Dates plan, int threads) {
         branch = new PricedBranch(model, chains, places, plan, threads);
         direction = new Prices(model, branch.prices.horizon);
+        meanStart = new double[model.size()];
     }
 
     /** The least lateness that is proved; a fraction of a half-day counts as a whole one. */
@@ -80,6 +88,24 @@ final class PriceBound {
         step(Grain.EACH_CREW, rounds, stopped);
     }
 
+    /**
+     * Where each task starts in the mean of the last rounds, which comes near to sharing what there is; -1 where no promise
+     * waits for its crew.
+     */
+    int[] meanStarts() {
+        return IntStream.range(0, meanStart.length)
+                .map(number -> branch.jobs.starts[number] < 0 ? -1 : (int) Math.round(meanStart[number]))
+                .toArray();
+    }
+
+    private void remember(Grain grain) {
+        seen = grain.halfDays > 1 ? 0 : seen + 1;
+        double share = Math.max(REMEMBERED, 1.0 / Math.max(1, seen));
+        for (int number = 0; number < meanStart.length; number++) {
+            meanStart[number] += share * (branch.jobs.starts[number] - meanStart[number]);
+        }
+    }
+
     private void step(Grain grain, int allRounds, BooleanSupplier stopped) {
         int rounds = (int) Math.ceil(allRounds * grain.share);
         double cooling = Math.pow(grain.lastPace / grain.firstPace, 1.0 / Math.max(1, rounds));
@@ -88,6 +114,7 @@ final class PriceBound {
         branch.prices.take(branch.best);
         for (int round = 0; round < rounds && !branch.isReached() && !stopped.getAsBoolean(); round++) {
             double now = branch.evaluate();
+            remember(grain);
             branch.prices.excess(branch.usage, direction, round == 0 ? 1 : FRESH, grain.halfDays, alike);
             double square = branch.prices.square(direction);
             if (square == 0) {

@@ -1,6 +1,7 @@
 package org.plumbrow.calc.planning.bounds;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.plumbrow.calc.planning.search.BranchModel;
@@ -18,6 +19,9 @@ final class RentedJobs {
     private final int horizon;
     private final double[] cost;
     private final int[][] cells;
+    /** By task: where it starts at the prices of the last call; -1 where no promise waits for its crew. */
+    final int[] starts;
+
     private final List<Part> parts = new ArrayList<>();
 
     /** What one thread needs for itself. */
@@ -31,8 +35,10 @@ final class RentedJobs {
         rents = new Rents(model, places, prices);
         cost = new double[trees.size()];
         cells = new int[trees.size()][];
+        starts = new int[model.size()];
+        Arrays.fill(starts, -1);
         for (int part = 0; part < threads; part++) {
-            parts.add(new Part(new JobPricing(model, chains, rents, horizon), new Usage(model)));
+            parts.add(new Part(new JobPricing(model, chains, rents, horizon, starts), new Usage(model)));
         }
     }
 

@@ -20,6 +20,15 @@ final class Orders {
         return order;
     }
 
+    /** Served by where each task would start if all paid for their crews; what no promise waits for by urgency. */
+    static Order ofWishes(BranchModel model, int[] wishes) {
+        Order order = Order.urgent(model);
+        for (int number = 0; number < model.size(); number++) {
+            order.key()[number] = wishes[number] < 0 ? order.key()[number] : wishes[number];
+        }
+        return order;
+    }
+
     /** A known start is held back to its date, unless the plan puts it earlier for somebody's sake. */
     static int held(Task task, int start) {
         return task.knownStart < 0 ? 0 : Math.min(start, task.knownStart);

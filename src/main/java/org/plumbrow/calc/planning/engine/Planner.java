@@ -14,6 +14,7 @@ import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Due;
 import org.plumbrow.calc.planning.search.PlanSearch;
 import org.plumbrow.calc.planning.search.PlanSearch.Found;
+import org.plumbrow.calc.planning.search.ShiftSearch;
 
 /** Makes a plan with all the work it may take, and proves how much better any other could be. */
 public final class Planner {
@@ -46,8 +47,9 @@ public final class Planner {
 
     private Planned plan() {
         Found best = PlanSearch.found(
-                problem, published, new PlanSearch.Effort(effort.decodings(), effort.seed()), watch::isStopped);
+                problem, published, new PlanSearch.Effort(effort.decodings() / 2, effort.seed()), watch::isStopped);
         LowerBound bound = bound(best);
+        best = byWishes(best, bound);
         best = pieces(best, bound.value());
         return whole(best, bound);
     }
@@ -60,6 +62,18 @@ public final class Planner {
             bound.rent(effort.proofRounds(), effort.threads(), watch::isStopped);
         }
         return bound;
+    }
+
+    /** The other half of the search: prices know who is to give way, which a search from urgency seldom finds. */
+    private Found byWishes(Found best, LowerBound bound) {
+        if (bound.isReached() || bound.wishes().length == 0 || effort.decodings() == 0) {
+            return best;
+        }
+        watch.progress("Searching from what crews are worth", 1, 1, best.cost().lateness());
+        ShiftSearch search =
+                new ShiftSearch(best.model(), Orders.ofWishes(best.model(), bound.wishes()), effort.seed());
+        search.run(effort.decodings() - effort.decodings() / 2, watch::isStopped);
+        return best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), search.best()));
     }
 
     private Found pieces(Found start, long least) {

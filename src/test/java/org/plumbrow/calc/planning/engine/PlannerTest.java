@@ -47,6 +47,16 @@ class PlannerTest {
                 .isGreaterThanOrEqualTo(planned.lowerBound());
     }
 
+    /** Half of the orders from urgency and half from prices beat all of them from urgency, which is what they are for. */
+    @Test
+    void ordersFromPricesAreLessLateThanFromUrgencyAlone() {
+        PlanningProblem problem = LargeBranch.of(150, 5);
+        Planned priced = planned(problem, new Effort(1, 800, 0, 150, 0, 2));
+        Planned urgent = planned(problem, new Effort(1, 1_600, 0, 0, 0, 2));
+        assertThat(priced.plan().weightedHalfDaysLate())
+                .isLessThan(urgent.plan().weightedHalfDaysLate() * 9 / 10);
+    }
+
     @Test
     void oddBranchesTooAreWithinTheirBoundsAndBreakNoRule() {
         LongStream.range(0, 300).forEach(seed -> {
@@ -81,7 +91,7 @@ class PlannerTest {
                 told.add(stage + " " + lateness);
             }
         });
-        assertThat(told).hasSizeBetween(2, 4);
+        assertThat(told).hasSizeBetween(2, 5);
         assertThat(PlanCheck.breaches(problem, planned.plan())).isEmpty();
     }
 }
