@@ -63,7 +63,7 @@ public record ComputedPlan(
         PlanningProblem problem = branch.toCore();
         Planned planned = Planner.plan(problem, published, effort, watch);
         Plan plan = published
-                .map(known -> LeastChange.orSearched(problem, known, planned.plan(), watch::isStopped))
+                .map(known -> LeastChange.orSearched(problem, known, planned.plan()))
                 .orElse(planned.plan());
         return held(branch, problem, plan, Optional.of(ProvedBound.of(planned)));
     }

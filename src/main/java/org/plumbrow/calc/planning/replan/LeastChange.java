@@ -38,9 +38,6 @@ public final class LeastChange {
     /** Tasks of a branch up to which so many are tried; a larger one gets fewer, as each takes longer. */
     private static final int A_BRANCH = 700;
 
-    /** Orders that are tried before a searched plan, which moves whatever it likes, takes the place of one that moves little. */
-    private static final int ORDERS_AGAINST_A_SEARCH = 5_000;
-
     /** About two dates that move, or one far: what is changed cannot do with less. */
     private static final int ENOUGH = 12;
 
@@ -91,23 +88,17 @@ public final class LeastChange {
 
     /**
      * The searched plan, or the one that changes least where it is no later: a search does not count what it moves far
-     * ahead, people who were told of it do. Where the searched one is less late, the other is searched on before it loses:
-     * that little may be had for a few moved dates.
-     *
-     * @param stopped asked now and then; the best plan so far is the answer
+     * ahead, people who were told of it do.
      */
-    public static Plan orSearched(
-            PlanningProblem problem, Published published, Plan searched, BooleanSupplier stopped) {
-        Comparator<Plan> better = Comparator.comparingInt(
-                        (Plan one) -> one.findings().size())
-                .thenComparingLong(Plan::weightedHalfDaysLate)
-                .thenComparingLong(one -> moved(published.plan(), one));
+    public static Plan orSearched(PlanningProblem problem, Published published, Plan searched) {
         Plan least = plan(problem, published);
-        if (better.compare(least, searched) <= 0) {
-            return least;
-        }
-        Plan mended = plan(problem, published, ORDERS_AGAINST_A_SEARCH, stopped);
-        return better.compare(mended, searched) <= 0 ? mended : searched;
+        return Comparator.comparingInt((Plan one) -> one.findings().size())
+                                .thenComparingLong(Plan::weightedHalfDaysLate)
+                                .thenComparingLong(one -> moved(published.plan(), one))
+                                .compare(least, searched)
+                        <= 0
+                ? least
+                : searched;
     }
 
     private static long moved(Plan known, Plan now) {

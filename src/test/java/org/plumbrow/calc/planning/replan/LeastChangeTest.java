@@ -111,19 +111,8 @@ class LeastChangeTest {
         Plan anew = SerialPlanner.plan(problem);
         boolean better = anew.weightedHalfDaysLate() < known.plan().weightedHalfDaysLate();
         assertThat(places(anew)).isNotEqualTo(places(known.plan()));
-        Plan taken = LeastChange.orSearched(problem, known, anew, () -> true);
-        assertThat(places(taken)).isEqualTo(places(better ? anew : known.plan()));
-        Plan mended = LeastChange.orSearched(problem, known, anew, () -> false);
-        assertThat(mended.weightedHalfDaysLate()).isLessThanOrEqualTo(taken.weightedHalfDaysLate());
-        assertThat(PlanCheck.breaches(problem, mended)).isEmpty();
-        assertThat(moved(known.plan(), mended)).isLessThanOrEqualTo(moved(known.plan(), taken));
-    }
-
-    private static long moved(Plan known, Plan now) {
-        return known.placements().values().stream()
-                .filter(was -> !was.start()
-                        .equals(now.of(was.activityId()).orElseThrow().start()))
-                .count();
+        assertThat(places(LeastChange.orSearched(problem, known, anew)))
+                .isEqualTo(places(better ? anew : known.plan()));
     }
 
     private static List<String> places(Plan plan) {
