@@ -3,6 +3,7 @@ package org.plumbrow;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
 
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -77,11 +78,15 @@ public class TestWorld {
     }
 
     public TestBranch branch() {
+        return branch(ZoneId.of("America/New_York"));
+    }
+
+    public TestBranch branch(ZoneId zone) {
         UUID id = Ids.next();
         String code = letters(NEXT.incrementAndGet());
         everywhere(() -> {
-            jdbc.sql("insert into branch (id, code, name, zone) values (?, ?, ?, 'America/New_York')")
-                    .params(id, code, "Branch " + code)
+            jdbc.sql("insert into branch (id, code, name, zone) values (?, ?, ?, ?)")
+                    .params(id, code, "Branch " + code, zone.getId())
                     .update();
             events.publishEvent(new BranchOpened(id, Actor.PLUMBROW, clock.instant()));
             return id;

@@ -116,7 +116,7 @@ class DailyReportOfflineTest {
         phone.setOffline(false);
         page = opened(phone, report);
         page.waitForCondition(() -> tries[0] >= 1);
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         says(page, "Sent ");
         page.navigate(report);
         assertThat(page.locator("#trouble")).hasValue("The post driver stood still");
@@ -173,7 +173,7 @@ class DailyReportOfflineTest {
             assertThat(theirs.locator("main [role=status]").first()).containsText("ticked");
         }
         phone.setOffline(false);
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         assertThat(page.locator("h1")).containsText("2 steps are open");
         says(page, "Maren had ticked it");
         page.click("#phone-waiting button");

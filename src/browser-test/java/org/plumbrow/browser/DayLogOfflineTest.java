@@ -229,7 +229,7 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         held.clear();
         page.reload();
         page.waitForCondition(() -> !held.isEmpty());
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         through[0] = true;
         held.get(held.size() - 1).abort();
         assertThat(page.locator("#phone-waiting li"))
@@ -243,7 +243,7 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         tapStepOne(page);
         says(page, "The server could not take it now. Kept on this phone");
         phone.unroute("**/sending");
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         assertThat(page.locator("#phone-waiting li")).hasCount(0);
         isStoredOnce();
     }
@@ -260,7 +260,7 @@ class DayLogOfflineTest extends PhoneOnTheDay {
             assertThat(theirs.locator("#step-form")).hasAttribute("action", log + "/steps/2/done");
         }
         phone.setOffline(false);
-        mine.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(mine);
         assertThat(mine.locator(".steps li").first()).containsText("two entries");
         assertThat(mine.locator("#phone-waiting li")).hasCount(0);
     }
@@ -277,7 +277,7 @@ class DayLogOfflineTest extends PhoneOnTheDay {
 
     private void reconnect(Page page) {
         phone.setOffline(false);
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         assertThat(page.locator("#phone-waiting li")).hasCount(0);
     }
 
@@ -327,7 +327,7 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         says(page, "Close the log, ");
         assertThat(page.locator(".thumbs .done")).isHidden();
         phone.setOffline(false);
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         assertThat(page.locator("main .lead")).containsText("Closed,");
     }
 
@@ -371,6 +371,7 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         page.fill("#r-couldHave", "A short");
         page.fill("#r-done", "A tray for parts");
         page.click("button:has-text('Write the near miss down')");
+        page.waitForURL("**" + log);
         assertThat(page.locator("#phone-waiting li")).hasCount(3);
         reconnect(page);
         page = opened(log + "/people");
@@ -507,7 +508,7 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         tap(page);
         assertThat(page.locator(".way")).isHidden();
         phone.setOffline(false);
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         assertThat(page.locator("#why-reversed")).isVisible();
         assertThat(page.locator("#phone-waiting li")).hasCount(0);
         assertThat(page.locator(".steps")).containsText("reversed. Hit by the glove taken back");
@@ -537,17 +538,19 @@ class DayLogOfflineTest extends PhoneOnTheDay {
         page.click("button[form=step-form].done");
         says(page, "No signal");
         phone.setOffline(false);
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         says(page, "the log did not take this");
         page.reload();
         says(page, "the log did not take this");
-        assertThat(page.locator("#phone-waiting li")).containsText(Pattern.compile(momentsAgo()));
+        assertThat(page.locator("#phone-waiting li"))
+                .containsText(Pattern.compile(
+                        momentsAgo(ZoneId.of(page.locator("#phone").getAttribute("data-zone")))));
     }
 
     /** As the phone writes the time of a tap: now, or one of the last minutes. */
-    private static String momentsAgo() {
+    private static String momentsAgo(ZoneId zone) {
         DateTimeFormatter time = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
-        ZonedDateTime now = ZonedDateTime.now(ZoneId.of("America/New_York"));
+        ZonedDateTime now = ZonedDateTime.now(zone);
         return IntStream.range(0, 4)
                 .mapToObj(minutes -> time.format(now.minusMinutes(minutes)).toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining("|", "(", ")"))

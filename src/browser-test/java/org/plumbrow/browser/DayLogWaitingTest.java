@@ -57,7 +57,7 @@ class DayLogWaitingTest extends PhoneOnTheDay {
 
     private void sent(Page page) {
         phone.setOffline(false);
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         assertThat(page.locator("#phone-waiting li")).hasCount(0);
     }
 

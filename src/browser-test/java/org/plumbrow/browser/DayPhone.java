@@ -213,7 +213,7 @@ final class DayPhone {
     void signalIsBack() {
         phone.setOffline(false);
         offline = false;
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         page.waitForCondition(this::isSent);
     }
 

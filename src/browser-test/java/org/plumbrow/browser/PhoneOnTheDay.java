@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
 import java.util.ArrayList;
@@ -61,6 +62,13 @@ abstract class PhoneOnTheDay {
         page.onPageError(error -> findings.add("script: " + error));
         page.navigate(address);
         return page;
+    }
+
+    /** A tap with signal: the page comes anew once the server has it. */
+    static void tapped(Page page, Locator button) {
+        page.evaluate("() => { window.before = true; }");
+        button.click();
+        page.waitForFunction("() => !window.before && document.readyState === 'complete'");
     }
 
     static void says(Page page, String sentence) {

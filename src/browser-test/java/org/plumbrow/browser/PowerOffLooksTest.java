@@ -101,7 +101,7 @@ class PowerOffLooksTest extends PhoneOnTheDay {
     @Test
     void onTheWayBackTheLineSideIsAskedFor() {
         Page page = opened(day.log());
-        page.click("#reverse-now");
+        tapped(page, page.locator("#reverse-now"));
         assertThat(page.locator("h3:visible")).containsText(new String[] {"Before any load comes back"});
         assertThat(page.locator("button:has-text('The power is back on'):visible"))
                 .hasCount(0);
@@ -109,7 +109,9 @@ class PowerOffLooksTest extends PhoneOnTheDay {
         page.fill("[name='r.A-N']:visible", "131");
         page.fill("[name='r.B-N']:visible", "122");
         page.fill("[name='r.A-B']:visible", "253");
-        page.locator(".thumbs .done, #back-form button.done:visible").first().click();
+        tapped(
+                page,
+                page.locator(".thumbs .done, #back-form button.done:visible").first());
         assertThat(page.locator("main")).containsText("the utility opens again");
         looks(page, "log-way-back-outside");
     }

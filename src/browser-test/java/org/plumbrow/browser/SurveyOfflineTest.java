@@ -226,7 +226,7 @@ class SurveyOfflineTest {
         assertThat(page.locator("#phone-in")).isVisible();
         signIn("ines");
         page.bringToFront();
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         says(page, "Somebody else is signed in here now");
         Page hers = phone.newPage();
         hers.navigate("/projects");
@@ -236,7 +236,7 @@ class SurveyOfflineTest {
         assertThat(hers.locator("#phone-waiting li")).hasCount(0);
         phone.clearCookies();
         signIn("maren");
-        page.evaluate("() => dispatchEvent(new Event('online'))");
+        Signal.isBack(page);
         says(page, "Sent ");
         assertThat(linesOfTheJournal("Survey, access")).isEqualTo(1);
     }

@@ -118,18 +118,18 @@ public class CutoverRoad implements GateRoad.Preparation {
     public void windowOfToday(UUID projectId, UUID branchId) {
         Instant now = clock.instant();
         Timestamp told = Timestamp.from(now.minus(40, ChronoUnit.DAYS));
-        LocalDate today = LocalDate.ofInstant(now, java.time.ZoneId.of("America/New_York"));
         BranchWall.everywhere(() -> transaction.executeWithoutResult(status -> jdbc.sql("""
                 insert into outage_window (id, version, branch_id, project_id, day, start_time, outage_minutes, state,
                     utility_told_at, utility_told_how, utility_confirmation, utility_confirmed_at, customer_told_at,
                     customer_told_how, made_at, made_by)
-                values (:id, 0, :branch, :project, :day, '06:00', 90, 'NOTICE_GIVEN', :told, 'by letter', 'VE-1', :told, :told,
-                    'by letter', :told, 'Tamsin')
+                select :id, 0, b.id, :project, cast(cast(:now as timestamptz) at time zone b.zone as date), '06:00', 90,
+                    'NOTICE_GIVEN', :told, 'by letter', 'VE-1', :told, :told, 'by letter', :told, 'Tamsin'
+                  from branch b where b.id = :branch
                 """)
                 .param("id", Ids.next())
                 .param("branch", branchId)
                 .param("project", projectId)
-                .param("day", today)
+                .param("now", Timestamp.from(now))
                 .param("told", told)
                 .update()));
     }

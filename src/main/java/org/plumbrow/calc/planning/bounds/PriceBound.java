@@ -60,6 +60,7 @@ final class PriceBound {
     private final double[] meanStart;
     /** How many rounds are in the mean. */
     private int seen;
+
     private final Prices direction;
 
     /** @param plan how far it reaches is how far prices reach */
