@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -104,18 +105,10 @@ class DailyReportOfflineTest {
         save(page);
         says(page, "No signal. Kept on this phone");
         left(page);
-        int[] tries = {0};
-        phone.route("**/sending", route -> {
-            if (tries[0]++ == 0) {
-                route.fetch();
-                route.abort();
-            } else {
-                route.resume();
-            }
-        });
+        AtomicInteger tries = Signal.losesTheFirstAnswer(phone);
         phone.setOffline(false);
         page = opened(phone, report);
-        page.waitForCondition(() -> tries[0] >= 1);
+        page.waitForCondition(() -> tries.get() >= 1);
         Signal.isBack(page);
         says(page, "Sent ");
         page.navigate(report);

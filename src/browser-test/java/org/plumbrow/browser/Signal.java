@@ -1,9 +1,11 @@
 package org.plumbrow.browser;
 
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
+import java.util.concurrent.atomic.AtomicInteger;
 
-/** Signal that comes and goes. */
+/** Signal that comes and goes, and what is lost on the way. */
 final class Signal {
 
     private Signal() {}
@@ -15,5 +17,19 @@ final class Signal {
         } catch (PlaywrightException onItsWay) {
             // It had heard of it by itself, and has sent what waited.
         }
+    }
+
+    /** What is sent first reaches the server, and its answer is lost. @return how often something was sent */
+    static AtomicInteger losesTheFirstAnswer(BrowserContext phone) {
+        AtomicInteger tries = new AtomicInteger();
+        phone.route("**/sending", route -> {
+            if (tries.getAndIncrement() == 0) {
+                route.fetch();
+                route.abort();
+            } else {
+                route.resume();
+            }
+        });
+        return tries;
     }
 }

@@ -10,6 +10,7 @@ import com.microsoft.playwright.options.FilePayload;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -120,21 +121,13 @@ class SurveyOfflineTest {
     @Test
     void anAnswerThatWasLostIsAskedForAgainAndCountsOnce() {
         Page page = opened("/access");
-        int[] tries = {0};
-        phone.route("**/sending", route -> {
-            if (tries[0]++ == 0) {
-                route.fetch();
-                route.abort();
-            } else {
-                route.resume();
-            }
-        });
+        AtomicInteger tries = Signal.losesTheFirstAnswer(phone);
         page.fill("#lane", "gravel");
         save(page);
         says(page, "No signal. Kept on this phone");
         page.reload();
         says(page, "Sent ");
-        assertThat(tries[0]).isEqualTo(2);
+        assertThat(tries.get()).isEqualTo(2);
         assertThat(page.locator("#lane")).hasValue("gravel");
         assertThat(page.locator("[name=version]").first()).hasValue("1");
         assertThat(linesOfTheJournal("Survey, access")).isEqualTo(1);
