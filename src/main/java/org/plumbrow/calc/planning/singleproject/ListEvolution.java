@@ -37,7 +37,8 @@ public final class ListEvolution {
     private Found best;
     private long left;
 
-    private record Found(int[] starts, int makespan) {
+    /** @param order the steps by their start */
+    private record Found(int[] starts, int[] order, int makespan) {
 
         /** Almost surely unlike that of any other timetable. */
         int mark() {
@@ -61,7 +62,7 @@ public final class ListEvolution {
         left = schedules;
         int[] starts = new int[project.size()];
         int[] order = single.order().stream().mapToInt(Integer::intValue).toArray();
-        best = new Found(starts, forward.generate(order, starts));
+        best = known(starts, forward.generate(order, starts));
         left--;
     }
 
@@ -93,7 +94,7 @@ public final class ListEvolution {
             put(count++, drawn);
         }
         while (goesOn(shortest)) {
-            int[] child = orders.crossed(orderOf(parent()), orderOf(parent()));
+            int[] child = orders.crossed(parent().order(), parent().order());
             orders.shake(child, SHAKEN);
             settle(improved(child));
         }
@@ -103,8 +104,8 @@ public final class ListEvolution {
         return left >= A_CHILD_COSTS && best.makespan() > shortest && !watch.isOver();
     }
 
-    private int[] orderOf(Found found) {
-        return orders.byStart(found.starts());
+    private Found known(int[] starts, int makespan) {
+        return new Found(starts, orders.byStart(starts, makespan), makespan);
     }
 
     private Found parent() {
@@ -121,7 +122,7 @@ public final class ListEvolution {
         int[] again = new int[project.size()];
         int makespan = forward.generate(orders.firstAgain(fromEnd, pushed), again);
         left -= A_CHILD_COSTS;
-        Found found = makespan <= first ? new Found(again, makespan) : new Found(early, first);
+        Found found = makespan <= first ? known(again, makespan) : known(early, first);
         if (found.makespan() < best.makespan()) {
             best = found;
             watch.found(best.timetable());

@@ -10,11 +10,23 @@ final class SerialGeneration {
 
     private final ProjectArrays project;
     private final long[] free;
+    private final int[] ends;
+    /** The predecessors of all steps in one row; those of a step begin at its place in {@code firstBefore}. */
+    private final int[] before;
+
+    private final int[] firstBefore;
     private int used;
 
     SerialGeneration(ProjectArrays project) {
         this.project = project;
         this.free = new long[Math.max(1, project.horizon()) * project.words()];
+        this.ends = new int[project.size()];
+        this.before =
+                Arrays.stream(project.before()).flatMapToInt(Arrays::stream).toArray();
+        this.firstBefore = new int[project.size() + 1];
+        for (int step = 0; step < project.size(); step++) {
+            firstBefore[step + 1] = firstBefore[step] + project.before()[step].length;
+        }
         this.used = project.horizon();
     }
 
@@ -28,12 +40,13 @@ final class SerialGeneration {
         int makespan = 0;
         for (int step : order) {
             int earliest = 0;
-            for (int predecessor : project.before()[step]) {
-                earliest = Math.max(earliest, starts[predecessor] + project.durations()[predecessor]);
+            for (int at = firstBefore[step]; at < firstBefore[step + 1]; at++) {
+                earliest = Math.max(earliest, ends[before[at]]);
             }
             int start = project.words() == 1 ? book(step, earliest) : bookWide(step, earliest);
             starts[step] = start;
-            makespan = Math.max(makespan, start + project.durations()[step]);
+            ends[step] = start + project.durations()[step];
+            makespan = Math.max(makespan, ends[step]);
         }
         used = makespan;
         return makespan;

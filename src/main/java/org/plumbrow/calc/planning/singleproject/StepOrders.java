@@ -12,6 +12,7 @@ final class StepOrders {
     private final int[] networkFromEnd;
     private final int[] tails;
     private final int[] places;
+    private final int[] keys;
 
     StepOrders(ProjectArrays project, Chance chance) {
         this.project = project;
@@ -21,6 +22,7 @@ final class StepOrders {
         Arrays.setAll(networkFromEnd, place -> network[network.length - 1 - place]);
         this.tails = tails(project, network);
         this.places = new int[project.horizon() + 2];
+        this.keys = new int[project.size()];
     }
 
     /**
@@ -79,35 +81,34 @@ final class StepOrders {
     }
 
     /** The steps by their start, of equal ones the predecessor first. */
-    int[] byStart(int[] starts) {
-        return byKey(starts, network);
+    int[] byStart(int[] starts, int makespan) {
+        return byKey(starts, makespan, network);
     }
 
     /** The order in which the mirrored project takes the steps: what ends last first, of equal ones the successor. */
     int[] lastFirst(int[] starts, int makespan) {
-        return byKey(mirrored(starts, makespan), networkFromEnd);
+        return byKey(mirrored(starts, makespan), makespan, networkFromEnd);
     }
 
     /** The order of a mirrored timetable's steps in the project itself. */
     int[] firstAgain(int[] fromEnd, int makespan) {
-        return byKey(mirrored(fromEnd, makespan), network);
+        return byKey(mirrored(fromEnd, makespan), makespan, network);
     }
 
     private int[] mirrored(int[] starts, int makespan) {
-        int[] keys = new int[starts.length];
         for (int step = 0; step < starts.length; step++) {
             keys[step] = makespan - starts[step] - project.durations()[step];
         }
         return keys;
     }
 
-    /** By key, the smallest first, equal ones as in the given order; keys from 0 to the horizon. */
-    private int[] byKey(int[] keys, int[] ofEqual) {
-        Arrays.fill(places, 0);
+    /** By key, the smallest first, equal ones as in the given order; keys from 0 to the largest. */
+    private int[] byKey(int[] keys, int largest, int[] ofEqual) {
+        Arrays.fill(places, 0, largest + 2, 0);
         for (int key : keys) {
             places[key + 1]++;
         }
-        for (int key = 1; key < places.length; key++) {
+        for (int key = 1; key <= largest; key++) {
             places[key] += places[key - 1];
         }
         int[] order = new int[keys.length];
