@@ -9,6 +9,7 @@ import org.plumbrow.calc.planning.search.Chance;
  * Looks for a short timetable by a genetic algorithm on orders of steps: two parents of the population, each the better of
  * two drawn, give a child by two-point crossover; its serial schedule is pushed to the end and back again (forward-backward
  * improvement: Li, Willis 1992; Tormos, Lova 2001); it takes the place of the worst unless it is worse still or there already.
+ * Of equally short ones the better has more slack: its steps together begin later by more when pushed to the end.
  *
  * <p>Every serial generation counts as one schedule, those of the improvement too: a child costs three.
  */
@@ -29,16 +30,24 @@ public final class ListEvolution {
     private final Chance chance;
     private final SearchWatch watch;
     private final Found[] population;
-    /** The makespan of each of the population, side by side as every child looks through them. */
-    private final int[] spans;
+    /** The rank of each of the population, side by side as every child looks through them. */
+    private final long[] ranks;
 
     private final Set<Integer> there = new HashSet<>();
     private int count;
     private Found best;
     private long left;
 
-    /** @param order the steps by their start */
-    private record Found(int[] starts, int[] order, int makespan) {
+    /**
+     * @param order the steps by their start
+     * @param slack periods by which all steps together begin later when pushed to the end
+     */
+    private record Found(int[] starts, int[] order, int makespan, int slack) {
+
+        /** The smaller, the better. */
+        long rank() {
+            return ((long) makespan << Integer.SIZE) - slack;
+        }
 
         /** Almost surely unlike that of any other timetable. */
         int mark() {
@@ -57,12 +66,12 @@ public final class ListEvolution {
         chance = new Chance(seed);
         this.watch = watch;
         population = new Found[size(schedules)];
-        spans = new int[population.length];
+        ranks = new long[population.length];
         orders = new StepOrders(project, chance);
         left = schedules;
         int[] starts = new int[project.size()];
         int[] order = single.order().stream().mapToInt(Integer::intValue).toArray();
-        best = known(starts, forward.generate(order, starts));
+        best = known(starts, forward.generate(order, starts), 0);
         left--;
     }
 
@@ -104,14 +113,14 @@ public final class ListEvolution {
         return left >= A_CHILD_COSTS && best.makespan() > shortest && !watch.isOver();
     }
 
-    private Found known(int[] starts, int makespan) {
-        return new Found(starts, orders.byStart(starts, makespan), makespan);
+    private Found known(int[] starts, int makespan, int slack) {
+        return new Found(starts, orders.byStart(starts, makespan), makespan, slack);
     }
 
     private Found parent() {
         int one = chance.below(count);
         int other = chance.below(count);
-        return population[spans[other] < spans[one] ? other : one];
+        return population[ranks[other] < ranks[one] ? other : one];
     }
 
     private Found improved(int[] order) {
@@ -122,7 +131,7 @@ public final class ListEvolution {
         int[] again = new int[project.size()];
         int makespan = forward.generate(orders.firstAgain(fromEnd, pushed), again);
         left -= A_CHILD_COSTS;
-        Found found = makespan <= first ? known(again, makespan) : known(early, first);
+        Found found = known(again, makespan, slack(again, fromEnd, makespan));
         if (found.makespan() < best.makespan()) {
             best = found;
             watch.found(best.timetable());
@@ -130,9 +139,18 @@ public final class ListEvolution {
         return found;
     }
 
+    /** Against the mirrored timetable, made to end at the makespan. */
+    private int slack(int[] starts, int[] fromEnd, int makespan) {
+        int slack = 0;
+        for (int step = 0; step < starts.length; step++) {
+            slack += makespan - fromEnd[step] - project.durations()[step] - starts[step];
+        }
+        return slack;
+    }
+
     private void settle(Found child) {
         int worst = oneOfTheWorst();
-        if (child.makespan() <= spans[worst] && there.add(child.mark())) {
+        if (child.rank() <= ranks[worst] && there.add(child.mark())) {
             there.remove(population[worst].mark());
             put(worst, child);
         }
@@ -140,22 +158,22 @@ public final class ListEvolution {
 
     private void put(int at, Found found) {
         population[at] = found;
-        spans[at] = found.makespan();
+        ranks[at] = found.rank();
     }
 
     private int oneOfTheWorst() {
-        int longest = 0;
+        long last = 0;
         int alike = 0;
-        for (int span : spans) {
-            if (span > longest) {
-                longest = span;
+        for (long rank : ranks) {
+            if (rank > last) {
+                last = rank;
                 alike = 0;
             }
-            alike += span == longest ? 1 : 0;
+            alike += rank == last ? 1 : 0;
         }
         int skipped = chance.below(alike);
         int at = 0;
-        while (spans[at] != longest || skipped-- > 0) {
+        while (ranks[at] != last || skipped-- > 0) {
             at++;
         }
         return at;
