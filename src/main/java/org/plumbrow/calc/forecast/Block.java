@@ -6,8 +6,8 @@ import java.util.Objects;
 /** Some runs side by side, step by step: what one step needs lies in the nearest memory for all of them. */
 final class Block {
 
-    /** An even number, so that pairs stay together. */
-    static final int RUNS = 250;
+    /** An even number, so that pairs stay together; with more, a large branch's finishes leave the nearest memory. */
+    static final int RUNS = 50;
 
     private final Step[] steps;
     private final DayTables time;

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  */
 final class Drivers {
 
-    static final int RUNS = 2 * Block.RUNS;
+    static final int RUNS = 10 * Block.RUNS;
 
     /** Links followed back from a date: on a full branch the chain goes on through a crew's whole past. */
     private static final int LINKS = 64;

@@ -26,7 +26,10 @@ public final class Forecaster {
     private final Step[] steps;
     private final List<Target> targets;
     private final int[][] stepsOfTarget;
-    private final ConcurrentLinkedQueue<Block> spare = new ConcurrentLinkedQueue<>();
+    private final ConcurrentLinkedQueue<Player> spare = new ConcurrentLinkedQueue<>();
+
+    /** What one thread needs for itself. */
+    private record Player(Block block, Tally tally) {}
 
     private Forecaster(ForecastQuestion question, Effort effort) {
         this.effort = effort;
@@ -57,27 +60,30 @@ public final class Forecaster {
             int from = runs;
             IntStream.range(0, Effort.ROUND / Block.RUNS)
                     .parallel()
-                    .mapToObj(block -> played(from + block * Block.RUNS, drivers))
-                    .forEachOrdered(all::add);
+                    .forEach(block -> play(from + block * Block.RUNS, drivers));
+            spare.forEach(player -> player.tally.moveTo(all));
             runs += Effort.ROUND;
         }
         return new Forecast(runs, said(all, drivers));
     }
 
-    private Tally played(int firstRun, Drivers drivers) {
-        Block block = Optional.ofNullable(spare.poll()).orElseGet(() -> new Block(steps, time, sky, claims));
+    private void play(int firstRun, Drivers drivers) {
+        Player player = Optional.ofNullable(spare.poll()).orElseGet(this::player);
+        Block block = player.block;
         block.play(firstRun, effort.seed());
-        Tally tally = new Tally(targets.size(), time.days());
         for (int target = 0; target < targets.size(); target++) {
             for (int run = 0; run < Block.RUNS; run++) {
-                tally.reached(target, block.finish(last(block, target, run), run) >> 1);
+                player.tally.reached(target, block.finish(last(block, target, run), run) >> 1);
             }
         }
         if (firstRun < Drivers.RUNS) {
             drivers.keep(firstRun, followed(block));
         }
-        spare.add(block);
-        return tally;
+        spare.add(player);
+    }
+
+    private Player player() {
+        return new Player(new Block(steps, time, sky, claims), new Tally(targets.size(), time.days()));
     }
 
     private Drivers.Followed followed(Block block) {

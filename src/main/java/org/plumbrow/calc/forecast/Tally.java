@@ -15,11 +15,14 @@ final class Tally {
         reachedOn[target][Math.min(reachedOn[target].length - 1, Math.max(0, day))]++;
     }
 
-    void add(Tally other) {
+    /** Adds what was counted here to another tally and begins anew. */
+    void moveTo(Tally other) {
         for (int target = 0; target < reachedOn.length; target++) {
-            for (int day = 0; day < reachedOn[target].length; day++) {
-                reachedOn[target][day] += other.reachedOn[target][day];
+            int[] days = reachedOn[target];
+            for (int day = 0; day < days.length; day++) {
+                other.reachedOn[target][day] += days[day];
             }
+            Arrays.fill(days, 0);
         }
     }
 
