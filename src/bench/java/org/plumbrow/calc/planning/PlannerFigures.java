@@ -20,16 +20,24 @@ public final class PlannerFigures {
 
     public static void main(String[] arguments) {
         int threads = Math.min(4, Runtime.getRuntime().availableProcessors());
-        Effort usual = Effort.background(threads);
-        int rounds = arguments.length > 2 ? Integer.parseInt(arguments[2]) : usual.rounds();
-        Effort effort =
-                new Effort(usual.seed(), usual.decodings(), rounds, usual.proofRounds(), usual.wholeWork(), threads);
+        Optional<Integer> rounds = arguments.length > 2 ? Optional.of(Integer.valueOf(arguments[2])) : Optional.empty();
         System.out.println("projects seed urgent searched plan bound seconds");
         for (int size : numbers(arguments[0])) {
             for (int seed : numbers(arguments[1])) {
-                print(size, seed, effort);
+                print(size, seed, effort(size, rounds, threads));
             }
         }
+    }
+
+    private static Effort effort(int projects, Optional<Integer> rounds, int threads) {
+        Effort usual = Effort.background(projects, threads);
+        return new Effort(
+                usual.seed(),
+                usual.decodings(),
+                rounds.orElse(usual.rounds()),
+                usual.proofRounds(),
+                usual.wholeWork(),
+                threads);
     }
 
     private static List<Integer> numbers(String list) {

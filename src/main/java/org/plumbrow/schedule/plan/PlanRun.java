@@ -96,6 +96,7 @@ class PlanRun implements BackgroundWork {
                     problem,
                     published.map(known -> KnownPlan.published(known.rows(), problem.today())),
                     Effort.background(
+                            problem.jobs().size(),
                             Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())),
                     new Told(progress));
         } catch (ComputedPlan.BrokenPlan broken) {

@@ -146,15 +146,16 @@ public final class SideBySide {
     }
 
     private Plan ours(BooleanSupplier stopped) {
-        Planned planned = Planner.plan(problem, Optional.empty(), Effort.background(THREADS), new Watch() {
-            @Override
-            public boolean isStopped() {
-                return stopped.getAsBoolean();
-            }
+        Planned planned = Planner.plan(
+                problem, Optional.empty(), Effort.background(problem.projects().size(), THREADS), new Watch() {
+                    @Override
+                    public boolean isStopped() {
+                        return stopped.getAsBoolean();
+                    }
 
-            @Override
-            public void progress(String stage, int done, int of, long lateness) {}
-        });
+                    @Override
+                    public void progress(String stage, int done, int of, long lateness) {}
+                });
         bound = planned.lowerBound();
         return planned.plan();
     }

@@ -1,5 +1,6 @@
 package org.plumbrow.calc.planning.bounds;
 
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
@@ -13,7 +14,7 @@ public final class LowerBound {
     private final Places places;
     private final ChainBound chains;
     private long value;
-    private int[] wishes = new int[0];
+    private List<int[]> wishes = List.of();
 
     /** @param plan the best plan so far; it places every task of the model */
     public LowerBound(BranchModel model, Dates plan) {
@@ -35,11 +36,11 @@ public final class LowerBound {
     }
 
     /**
-     * After a search for prices: of each task the slot in which it would start if all paid for their crews, -1 where no
-     * promise waits for it; empty before.
+     * What a search for prices saw at some moments: of each task the slot in which it would start if all paid for their
+     * crews, -1 where no promise waits for it. The first moments know least of crews, yet often make the better orders.
      */
-    public int[] wishes() {
-        return wishes.clone();
+    public List<int[]> wishes() {
+        return wishes;
     }
 
     public boolean isReached() {
@@ -57,6 +58,6 @@ public final class LowerBound {
         PriceBound prices = new PriceBound(model, chains, places, plan, threads);
         prices.run(rounds, stopped);
         value = Math.max(value, prices.value());
-        wishes = prices.meanStarts();
+        wishes = prices.wishes();
     }
 }

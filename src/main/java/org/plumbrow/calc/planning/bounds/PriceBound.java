@@ -1,5 +1,6 @@
 package org.plumbrow.calc.planning.bounds;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -56,10 +57,15 @@ final class PriceBound {
     /** Share of a round in the mean of where tasks start. */
     private static final double REMEMBERED = 0.02;
 
+    /** Rounds after which the mean is noted for the first time. */
+    private static final int EARLY = 50;
+
     private final PricedBranch branch;
     private final double[] meanStart;
     /** How many rounds are in the mean. */
     private int seen;
+
+    private final List<int[]> wishes = new ArrayList<>();
 
     private final Prices direction;
 
@@ -86,17 +92,25 @@ final class PriceBound {
             step(Grain.TWO_DAYS, rounds, stopped);
         }
         step(Grain.HALF_DAY, rounds, stopped);
+        noteWishes();
         step(Grain.EACH_CREW, rounds, stopped);
+        noteWishes();
     }
 
     /**
-     * Where each task starts in the mean of the last rounds, which comes near to sharing what there is; -1 where no promise
-     * waits for its crew.
+     * At some moments: where each task starts in the mean of the last rounds, which comes near to sharing what there is; -1
+     * where no promise waits for its crew.
      */
-    int[] meanStarts() {
-        return IntStream.range(0, meanStart.length)
-                .map(number -> branch.jobs.starts[number] < 0 ? -1 : (int) Math.round(meanStart[number]))
-                .toArray();
+    List<int[]> wishes() {
+        return List.copyOf(wishes);
+    }
+
+    private void noteWishes() {
+        if (seen > 0) {
+            wishes.add(IntStream.range(0, meanStart.length)
+                    .map(number -> branch.jobs.starts[number] < 0 ? -1 : (int) Math.round(meanStart[number]))
+                    .toArray());
+        }
     }
 
     private void remember(Grain grain) {
@@ -104,6 +118,9 @@ final class PriceBound {
         double share = Math.max(REMEMBERED, 1.0 / Math.max(1, seen));
         for (int number = 0; number < meanStart.length; number++) {
             meanStart[number] += share * (branch.jobs.starts[number] - meanStart[number]);
+        }
+        if (seen == EARLY) {
+            noteWishes();
         }
     }
 

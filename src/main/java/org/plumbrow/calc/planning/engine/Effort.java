@@ -5,7 +5,7 @@ package org.plumbrow.calc.planning.engine;
  * whatever the threads.
  *
  * @param seed of all chance
- * @param decodings orders that the search tries; a thousand take about 0.1 s at 75 projects
+ * @param decodings orders that the search tries, in chains side by side; a thousand take about 0.1 s at 75 projects
  * @param rounds of the solver on four pieces of the plan each, at most
  * @param proofRounds of the search for a bound, at most
  * @param wholeWork deterministic seconds of the solver on the whole plan, for branches small enough
@@ -20,8 +20,15 @@ public record Effort(long seed, int decodings, int rounds, int proofRounds, doub
         }
     }
 
+    /** Orders a project in the background; a chain of a sixth of them gains little from more, by trials at 150 and 300. */
+    private static final int ORDERS_A_PROJECT = 240;
+
+    private static final int LEAST_ORDERS = 20_000;
+    private static final int MOST_ORDERS = 100_000;
+
     /** In the background: some seconds where little is late, a minute where much is. */
-    public static Effort background(int threads) {
-        return new Effort(1, 20_000, 25, 1_500, 1, threads);
+    public static Effort background(int projects, int threads) {
+        int decodings = Math.max(LEAST_ORDERS, Math.min(MOST_ORDERS, ORDERS_A_PROJECT * projects));
+        return new Effort(1, decodings, 40, 1_500, 1, threads);
     }
 }

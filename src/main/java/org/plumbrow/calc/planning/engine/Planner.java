@@ -1,6 +1,8 @@
 package org.plumbrow.calc.planning.engine;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.plumbrow.calc.planning.Costing;
@@ -12,9 +14,9 @@ import org.plumbrow.calc.planning.exact.PieceSolver;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Due;
+import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.PlanSearch;
 import org.plumbrow.calc.planning.search.PlanSearch.Found;
-import org.plumbrow.calc.planning.search.ShiftSearch;
 
 /** Makes a plan with all the work it may take, and proves how much better any other could be. */
 public final class Planner {
@@ -24,6 +26,9 @@ public final class Planner {
 
     /** So many times the work of a whole branch: few works often end with a proof. */
     private static final int URGENT_WORK = 4;
+
+    /** Share of all orders that are tried from urgency; the rest waits for what crews are worth. */
+    private static final double URGENT_SHARE = 1.0 / 3;
 
     private final PlanningProblem problem;
     private final Optional<Published> published;
@@ -46,12 +51,29 @@ public final class Planner {
     }
 
     private Planned plan() {
-        Found best = PlanSearch.found(
-                problem, published, new PlanSearch.Effort(effort.decodings() / 2, effort.seed()), watch::isStopped);
+        Found best = byUrgency();
         LowerBound bound = bound(best);
         best = byWishes(best, bound);
         best = pieces(best, bound.value());
         return whole(best, bound);
+    }
+
+    private Found byUrgency() {
+        Found start = PlanSearch.found(problem, published, PlanSearch.Effort.NO_SEARCH, watch::isStopped);
+        return searched(start, List.of(start.order(), start.order()), urgentDecodings());
+    }
+
+    private int urgentDecodings() {
+        return effort.proofRounds() == 0 ? effort.decodings() : (int) (effort.decodings() * URGENT_SHARE);
+    }
+
+    private Found searched(Found best, List<Order> starts, int decodings) {
+        if (decodings == 0) {
+            return best;
+        }
+        Order found =
+                new Chains(best.model(), effort.seed(), effort.threads(), watch::isStopped).best(starts, decodings);
+        return best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), found));
     }
 
     private LowerBound bound(Found best) {
@@ -64,16 +86,15 @@ public final class Planner {
         return bound;
     }
 
-    /** The other half of the search: prices know who is to give way, which a search from urgency seldom finds. */
+    /** The rest of the search: prices know who is to give way, which a search from urgency seldom finds. */
     private Found byWishes(Found best, LowerBound bound) {
-        if (bound.isReached() || bound.wishes().length == 0 || effort.decodings() == 0) {
+        if (bound.isReached() || bound.wishes().isEmpty()) {
             return best;
         }
         watch.progress("Searching from what crews are worth", 1, 1, best.cost().lateness());
-        ShiftSearch search =
-                new ShiftSearch(best.model(), Orders.ofWishes(best.model(), bound.wishes()), effort.seed());
-        search.run(effort.decodings() - effort.decodings() / 2, watch::isStopped);
-        return best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), search.best()));
+        List<Order> starts = new ArrayList<>(List.of(best.order()));
+        bound.wishes().forEach(wishes -> starts.add(Orders.ofWishes(best.model(), wishes)));
+        return searched(best, starts, effort.decodings() - urgentDecodings());
     }
 
     private Found pieces(Found start, long least) {

@@ -8,8 +8,11 @@ import java.util.function.BooleanSupplier;
  */
 public final class ShiftSearch {
 
-    /** Share of the cost that a worse order may add at the start; found by trials on branches of 60 and 150 projects. */
-    private static final double START_TEMPERATURE = 0.0005;
+    /**
+     * Share of the cost that a worse order may add at the start. By trials on four branches of 150 projects, 10,000 orders:
+     * 2,400 weighted half-days late in the mean with 0.0005, 2,250 with 0.002, 2,690 with 0.004; below what is given for the end it is worse.
+     */
+    private static final double START_TEMPERATURE = 0.002;
 
     private static final double END_TEMPERATURE = 0.00005;
 
