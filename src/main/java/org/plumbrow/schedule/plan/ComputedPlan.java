@@ -21,8 +21,8 @@ import org.plumbrow.calc.planning.Published;
 import org.plumbrow.calc.planning.SerialPlanner;
 import org.plumbrow.calc.planning.engine.Effort;
 import org.plumbrow.calc.planning.engine.Planned;
-import org.plumbrow.calc.planning.engine.Planner;
 import org.plumbrow.calc.planning.engine.Watch;
+import org.plumbrow.calc.planning.replan.Draft;
 import org.plumbrow.calc.planning.replan.LeastChange;
 import org.plumbrow.schedule.activity.ActivityRow;
 import org.plumbrow.schedule.activity.JobActivities;
@@ -61,11 +61,8 @@ public record ComputedPlan(
      */
     static ComputedPlan improved(BranchProblem branch, Optional<Published> published, Effort effort, Watch watch) {
         PlanningProblem problem = branch.toCore();
-        Planned planned = Planner.plan(problem, published, effort, watch);
-        Plan plan = published
-                .map(known -> LeastChange.orSearched(problem, known, planned.plan()))
-                .orElse(planned.plan());
-        return held(branch, problem, plan, Optional.of(ProvedBound.of(planned)));
+        Planned planned = Draft.of(problem, published, effort, watch);
+        return held(branch, problem, planned.plan(), Optional.of(ProvedBound.of(planned)));
     }
 
     /** As {@link #of}, with what people know kept as far as it can be. @param planner {@link #leastChange}, or what it gave before */

@@ -66,6 +66,19 @@ final class KnownPlaces {
         return start[number] != NONE;
     }
 
+    /** Whether it is the work of a crew for which people have arranged themselves already. */
+    boolean isCountedOn(int number) {
+        return model.tasks[number].knownStart >= 0;
+    }
+
+    /** Whether dates put another task, or this one, on its known place, with its crew. */
+    boolean meets(int number, int other, Dates dates) {
+        return crew[number] != NONE
+                && dates.crew[other] == crew[number]
+                && dates.start[other] <= finish[number]
+                && dates.finish[other] >= start[number];
+    }
+
     /** Whether it starts as known and is done by whom people know. */
     boolean stands(int number, Dates dates) {
         return isKnown(number) && dates.start[number] == start[number] && dates.crew[number] == crew[number];
@@ -83,6 +96,15 @@ final class KnownPlaces {
             }
         }
         return sum;
+    }
+
+    /** How many starts that people count on do not stand. */
+    int movedOfCountedOn(Dates dates) {
+        int moved = 0;
+        for (int number = 0; number < start.length; number++) {
+            moved += isCountedOn(number) && !stands(number, dates) ? 1 : 0;
+        }
+        return moved;
     }
 
     /** Half-days late of a promise in the known plan. */
@@ -113,13 +135,20 @@ final class KnownPlaces {
         Order order = Order.urgent(model);
         for (int number = 0; number < start.length; number++) {
             if (isKnown(number)) {
-                order.key()[number] = start[number];
-                order.crew()[number] = crew[number];
-                order.notBefore()[number] = start[number];
+                keep(order, number);
             } else {
                 order.key()[number] += model.slots.size;
             }
         }
         return order;
+    }
+
+    /** One task on its known place; nothing happens to what has none. */
+    void keep(Order order, int number) {
+        if (isKnown(number)) {
+            order.key()[number] = start[number];
+            order.crew()[number] = crew[number];
+            order.notBefore()[number] = start[number];
+        }
     }
 }

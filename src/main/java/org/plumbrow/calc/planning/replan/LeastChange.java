@@ -3,7 +3,6 @@ package org.plumbrow.calc.planning.replan;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.Costing;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanningProblem;
@@ -73,25 +72,13 @@ public final class LeastChange {
 
     /** The plan that changes least, of as many orders as a page can wait for: fewer on a large branch. */
     public static Plan plan(PlanningProblem problem, Published published) {
-        return made(problem, published, "", 0, () -> false);
+        return made(problem, published, "");
     }
 
     /**
-     * As {@link #plan(PlanningProblem, Published)}, then searched on: less late first, then less moved.
-     *
-     * @param orders how many more are tried
-     * @param stopped asked now and then; the best plan so far is the answer
+     * The searched plan, or the one that changes least where it is no later: what people were told of counts, however far ahead.
      */
-    public static Plan plan(PlanningProblem problem, Published published, int orders, BooleanSupplier stopped) {
-        return made(problem, published, "", orders, stopped);
-    }
-
-    /**
-     * The searched plan, or the one that changes least where it is no later: a search does not count what it moves far
-     * ahead, people who were told of it do.
-     */
-    public static Plan orSearched(PlanningProblem problem, Published published, Plan searched) {
-        Plan least = plan(problem, published);
+    static Plan orSearched(Published published, Plan least, Plan searched) {
         return Comparator.comparingInt((Plan one) -> one.findings().size())
                                 .thenComparingLong(Plan::weightedHalfDaysLate)
                                 .thenComparingLong(one -> moved(published.plan(), one))
@@ -114,13 +101,12 @@ public final class LeastChange {
      * could be kept, and what it would cost the others.
      */
     public static Plan favouring(PlanningProblem problem, Published published, String projectId) {
-        return made(problem, published, projectId, 0, () -> false);
+        return made(problem, published, projectId);
     }
 
-    private static Plan made(
-            PlanningProblem problem, Published published, String favoured, int orders, BooleanSupplier stopped) {
+    private static Plan made(PlanningProblem problem, Published published, String favoured) {
         BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.of(published));
-        Order order = new LeastChange(model, published.plan(), project(model, favoured)).order(orders, stopped);
+        Order order = new LeastChange(model, published.plan(), project(model, favoured)).order();
         return PlanSearch.decoded(model, new Costing(problem, Optional.of(published)), order)
                 .plan();
     }
@@ -153,16 +139,13 @@ public final class LeastChange {
         return order;
     }
 
-    private Order order(int orders, BooleanSupplier stopped) {
+    private Order order() {
         around(kept());
         if (isNewAmong()) {
             around(newByUrgency());
         }
         for (int run = 1; run <= share(MOST_RUNS) && best.disturbance > ENOUGH; run++) {
-            mend(share(ORDERS_A_RUN), false, run, () -> false);
-        }
-        if (orders > 0) {
-            mend(orders, true, MOST_RUNS + 1, stopped);
+            mend(share(ORDERS_A_RUN), run);
         }
         return best.order;
     }
@@ -171,9 +154,9 @@ public final class LeastChange {
         return Math.max(2, most * A_BRANCH / Math.max(A_BRANCH, model.size()));
     }
 
-    private void mend(int orders, boolean betters, int seed, BooleanSupplier stopped) {
-        Mending mending = new Mending(known, decoder, best.order, new Mending.Aim(betters, favoured), seed);
-        mending.run(orders, stopped);
+    private void mend(int orders, int seed) {
+        Mending mending = new Mending(known, decoder, best.order, favoured, seed);
+        mending.run(orders);
         take(pushed(mending.best()));
     }
 

@@ -1,6 +1,5 @@
 package org.plumbrow.calc.planning.replan;
 
-import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Chance;
 import org.plumbrow.calc.planning.search.Dates;
@@ -33,7 +32,7 @@ final class Mending {
     private final BranchModel model;
     private final Decoder decoder;
     private final Chance chance;
-    private final Aim aim;
+    private final int favoured;
     private final Dates tried;
     private final Dates now;
     private final int[] movedWorks;
@@ -42,17 +41,10 @@ final class Mending {
     private Order best;
     private double bestCost;
 
-    /**
-     * What is wanted beside least lateness.
-     *
-     * @param betters whether promises that were late in the known plan are looked after too
-     * @param favoured number of the project whose promise comes before all others, -1 for none
-     */
-    record Aim(boolean betters, int favoured) {}
-
-    Mending(KnownPlaces known, Decoder decoder, Order start, Aim aim, long seed) {
+    /** @param favoured number of the project whose promise comes before all others, -1 for none */
+    Mending(KnownPlaces known, Decoder decoder, Order start, int favoured, long seed) {
         this.known = known;
-        this.aim = aim;
+        this.favoured = favoured;
         this.decoder = decoder;
         model = known.model;
         chance = new Chance(seed);
@@ -70,15 +62,12 @@ final class Mending {
         return best;
     }
 
-    /** @param decodings how many orders to try; ends early when stopped or when everything stands */
-    void run(int decodings, BooleanSupplier stopped) {
+    /** @param decodings how many orders to try; ends early when everything stands */
+    void run(int decodings) {
         double current = bestCost;
         double temperature = START_TEMPERATURE;
         double cooling = Math.pow(END_TEMPERATURE / START_TEMPERATURE, 1.0 / Math.max(1, decodings));
         for (int step = 0; step < decodings && bestCost > 0; step++) {
-            if ((step & 63) == 0 && stopped.getAsBoolean()) {
-                return;
-            }
             Order next = order.copy();
             change(next);
             decoder.decode(next, tried);
@@ -102,7 +91,7 @@ final class Mending {
 
     private double cost(Dates dates) {
         return dates.unplaced() * 1e9
-                + known.lateOf(aim.favoured, decoder, dates) * FAVOURED
+                + known.lateOf(favoured, decoder, dates) * FAVOURED
                 + dates.lateness() * LATE
                 + known.disturbance(dates);
     }
@@ -122,16 +111,11 @@ final class Mending {
         }
     }
 
-    /** A project sooner or later as a whole; where dates may be bettered, in half of the cases freed of its known days. */
+    /** A project sooner or later as a whole. */
     private void shift(Order next, int project) {
         int by = step();
-        boolean free = aim.betters && chance.below(2) == 0;
         for (int number : model.projects[project]) {
             next.key()[number] += by;
-            if (free) {
-                next.notBefore()[number] = 0;
-                next.crew()[number] = Order.ANY;
-            }
         }
     }
 

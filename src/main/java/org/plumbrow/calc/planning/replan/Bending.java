@@ -1,0 +1,179 @@
+package org.plumbrow.calc.planning.replan;
+
+import java.util.function.BooleanSupplier;
+import org.plumbrow.calc.planning.search.BranchModel;
+import org.plumbrow.calc.planning.search.Chance;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
+import org.plumbrow.calc.planning.search.Due;
+import org.plumbrow.calc.planning.search.Order;
+import org.plumbrow.calc.planning.search.Task;
+
+/**
+ * Simulated annealing (Kirkpatrick, Gelatt, Vecchi, Science 220, 1983) around a plan that people know, for less lateness: whole
+ * projects are served sooner or later, nearly always without the dates that people count on, and single works as in
+ * {@link Mending}.
+ */
+final class Bending {
+
+    /** Disturbance that a half-day of lateness outweighs. */
+    private static final double LATE = 1_000;
+
+    /** What a start that people count on weighs when it moves, however little: as much as so much of lateness. A guide only. */
+    private static final double COUNTED_ON = 2_500;
+
+    /** Share of the lateness that a worse order may add; found by trials at 150 projects. */
+    private static final double START_TEMPERATURE = 0.0005;
+
+    private static final double END_TEMPERATURE = 0.00005;
+
+    /** The widest step is two to that power, in half-days. */
+    private static final int STEP_WIDTHS = 9;
+
+    /** Of a hundred steps. */
+    private static final int SINGLE_WORKS = 40;
+
+    private static final int PUT_BACK = 10;
+    private static final int WITH_NEAR = 25;
+
+    private final KnownPlaces known;
+    private final BranchModel model;
+    private final Decoder decoder;
+    private final Chance chance;
+    private final Dates tried;
+    private final Dates now;
+    private final int[] moved;
+    private final Steps steps;
+    private Order best;
+    private double bestCost;
+    private long bestLateness;
+
+    Bending(KnownPlaces known, Order start, long seed) {
+        this.known = known;
+        model = known.model;
+        decoder = new Decoder(model);
+        chance = new Chance(seed);
+        tried = decoder.emptyDates();
+        now = decoder.emptyDates();
+        moved = new int[model.size()];
+        steps = new Steps(start.copy());
+        best = start.copy();
+        decoder.decode(best, now);
+        bestCost = cost(now);
+        bestLateness = now.lateness();
+    }
+
+    Order best() {
+        return best;
+    }
+
+    /** Of the best order; the less the better. */
+    double cost() {
+        return bestCost;
+    }
+
+    /** @param decodings how many orders to try; ends early when stopped or when nothing is late */
+    Bending run(int decodings, BooleanSupplier stopped) {
+        double unit = LATE * Math.max(1, bestLateness);
+        double temperature = START_TEMPERATURE * unit;
+        double cooling = Math.pow(END_TEMPERATURE / START_TEMPERATURE, 1.0 / Math.max(1, decodings));
+        double current = bestCost;
+        for (int step = 0; step < decodings && bestLateness > model.settledLateness; step++) {
+            if ((step & 63) == 0 && stopped.getAsBoolean()) {
+                break;
+            }
+            change();
+            decoder.decode(steps.order, tried);
+            double cost = cost(tried);
+            if (cost <= current || chance.share() < Math.exp((current - cost) / temperature)) {
+                current = cost;
+                now.take(tried);
+                steps.keep();
+                keepIfBest(cost);
+            } else {
+                steps.takeBack();
+            }
+            temperature *= cooling;
+        }
+        return this;
+    }
+
+    private void keepIfBest(double cost) {
+        if (cost < bestCost) {
+            bestCost = cost;
+            bestLateness = now.lateness();
+            best = steps.order.copy();
+        }
+    }
+
+    private double cost(Dates dates) {
+        return dates.unplaced() * 1e9
+                + dates.lateness() * LATE
+                + known.movedOfCountedOn(dates) * COUNTED_ON
+                + known.disturbance(dates);
+    }
+
+    private void change() {
+        if (chance.below(100) < SINGLE_WORKS) {
+            single(work());
+            return;
+        }
+        int project = chance.below(2) == 0 ? lateProject() : chance.below(model.projects.length);
+        boolean back = chance.below(100) < PUT_BACK;
+        boolean withNear = chance.below(100) < WITH_NEAR;
+        boolean freed = chance.below(2) == 0;
+        int by = step();
+        for (int number : model.projects[project]) {
+            steps.touch(number);
+            if (back) {
+                known.keep(steps.order, number);
+            } else if (withNear || !known.isCountedOn(number)) {
+                shift(number, by, freed);
+            }
+        }
+    }
+
+    private void shift(int number, int by, boolean freed) {
+        steps.order.key()[number] += by;
+        if (freed) {
+            steps.order.crew()[number] = Order.ANY;
+            steps.order.notBefore()[number] = 0;
+        }
+    }
+
+    private void single(int number) {
+        steps.touch(number);
+        switch (chance.below(3)) {
+            case 0 -> known.keep(steps.order, number);
+            case 1 -> shift(number, 0, true);
+            default -> shift(number, step(), false);
+        }
+    }
+
+    /** A work of a crew, most often one that does not stand. */
+    private int work() {
+        int count = 0;
+        for (int number = 0; number < model.size(); number++) {
+            if (model.tasks[number].kind == Task.Kind.CREW && !known.stands(number, now)) {
+                moved[count++] = number;
+            }
+        }
+        return count == 0 || chance.below(8) == 0 ? chance.below(model.size()) : moved[chance.below(count)];
+    }
+
+    private int lateProject() {
+        for (int tries = 0; tries < 8 && model.dues.length > 0; tries++) {
+            Due due = model.dues[chance.below(model.dues.length)];
+            if (due.project >= 0 && decoder.late(due, now) > 0) {
+                return due.project;
+            }
+        }
+        return chance.below(model.projects.length);
+    }
+
+    private int step() {
+        int width = 1 << (1 + chance.below(STEP_WIDTHS));
+        int by = chance.below(2 * width + 1) - width;
+        return by == 0 ? 1 : by;
+    }
+}

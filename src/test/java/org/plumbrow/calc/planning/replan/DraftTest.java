@@ -1,0 +1,101 @@
+package org.plumbrow.calc.planning.replan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.plumbrow.calc.calendar.HalfDay;
+import org.plumbrow.calc.planning.LargeBranch;
+import org.plumbrow.calc.planning.Plan;
+import org.plumbrow.calc.planning.PlanCheck;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.Published;
+import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.engine.Effort;
+import org.plumbrow.calc.planning.engine.Planned;
+import org.plumbrow.calc.planning.engine.Watch;
+
+class DraftTest {
+
+    private static final int PROJECTS = 60;
+
+    private static Effort effort(int threads) {
+        return new Effort(1, 2_000, 1, 30, 0, threads);
+    }
+
+    private static Published known(PlanningProblem problem) {
+        return new Published(
+                SerialPlanner.plan(problem),
+                HalfDay.afternoon(problem.today().date().plusWeeks(8)));
+    }
+
+    private static Planned draft(PlanningProblem problem, Published known, int threads) {
+        return Draft.of(problem, Optional.of(known), effort(threads), Watch.NOBODY);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = 2)
+    void aLostWeekLeavesLessLateThanTheLeastChangeAndMostOfTheNextWeeksStand(long seed) {
+        PlanningProblem problem = LargeBranch.of(PROJECTS, seed);
+        Published known = known(problem);
+        PlanningProblem lost = LostWeek.of(problem, 0, 2);
+        Planned draft = draft(lost, known, 2);
+        assertThat(PlanCheck.breaches(lost, draft.plan())).isEmpty();
+        assertThat(draft.plan().weightedHalfDaysLate())
+                .isLessThan(LeastChange.plan(lost, known).weightedHalfDaysLate())
+                .isGreaterThanOrEqualTo(draft.lowerBound());
+        long countedOn = draft.plan().placements().keySet().stream()
+                .filter(id -> known.known(id).isPresent())
+                .count();
+        assertThat(movedOfCountedOn(known, draft.plan())).isLessThanOrEqualTo(countedOn / 5);
+    }
+
+    @Test
+    void theDraftIsTheSameOnAnyNumberOfThreads() {
+        PlanningProblem problem = LargeBranch.of(PROJECTS, 2);
+        Published known = known(problem);
+        PlanningProblem lost = LostWeek.of(problem, 0, 2);
+        Planned alone = draft(lost, known, 1);
+        assertThat(draft(lost, known, 2)).isEqualTo(alone);
+        assertThat(draft(lost, known, 4)).isEqualTo(alone);
+    }
+
+    @Test
+    void whereNothingIsLateAndNothingChangesThePublishedPlanStands() {
+        PlanningProblem problem = LargeBranch.of(20, 1);
+        Published known = known(problem);
+        assertThat(known.plan().weightedHalfDaysLate()).isZero();
+        assertThat(draft(problem, known, 2).plan().placements().values())
+                .allSatisfy(place -> assertThat(known.plan().of(place.activityId()))
+                        .hasValueSatisfying(was -> assertThat(place.start()).isEqualTo(was.start())));
+    }
+
+    @Test
+    void stoppedAtOnceItIsTheLeastChange() {
+        PlanningProblem problem = LargeBranch.of(PROJECTS, 2);
+        Published known = known(problem);
+        PlanningProblem lost = LostWeek.of(problem, 0, 2);
+        Planned draft = Draft.of(lost, Optional.of(known), effort(2), new Watch() {
+            @Override
+            public boolean isStopped() {
+                return true;
+            }
+
+            @Override
+            public void progress(String stage, int done, int of, long lateness) {}
+        });
+        assertThat(draft.plan().weightedHalfDaysLate())
+                .isLessThanOrEqualTo(LeastChange.plan(lost, known).weightedHalfDaysLate());
+    }
+
+    private static long movedOfCountedOn(Published known, Plan plan) {
+        return plan.placements().values().stream()
+                .filter(now -> known.known(now.activityId())
+                        .filter(was -> !was.start().equals(now.start())
+                                || !was.crewId().equals(now.crewId()))
+                        .isPresent())
+                .count();
+    }
+}

@@ -1,0 +1,91 @@
+package org.plumbrow.calc.planning.replan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.plumbrow.calc.planning.LargeBranch;
+import org.plumbrow.calc.planning.PlanningProblem;
+import org.plumbrow.calc.planning.Published;
+import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.search.BranchModel;
+import org.plumbrow.calc.planning.search.Chance;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
+import org.plumbrow.calc.planning.search.Order;
+
+class PuttingBackTest {
+
+    private static final int ENOUGH = 20_000;
+
+    /** Nobody counts on any date yet: what lies far ahead is put back like the rest. */
+    private static KnownPlaces known(PlanningProblem changed, PlanningProblem before) {
+        Published published = new Published(SerialPlanner.plan(before), before.today());
+        BranchModel model = BranchModel.of(changed, SerialPlanner.plan(changed), Optional.of(published));
+        return new KnownPlaces(model, published.plan());
+    }
+
+    private static Dates dates(BranchModel model, Order order) {
+        Decoder decoder = new Decoder(model);
+        Dates dates = decoder.emptyDates();
+        decoder.decode(order, dates);
+        return dates;
+    }
+
+    private static Order drawn(KnownPlaces known, long seed) {
+        Chance chance = new Chance(seed);
+        Order order = known.kept();
+        for (int number = 0; number < known.model.size(); number++) {
+            order.key()[number] += chance.below(60);
+            order.crew()[number] = chance.below(2) == 0 ? Order.ANY : order.crew()[number];
+            order.notBefore()[number] = chance.below(2) == 0 ? 0 : order.notBefore()[number];
+        }
+        return order;
+    }
+
+    @Test
+    void whereNothingHasChangedEverythingGoesBack() {
+        PlanningProblem problem = LargeBranch.of(20, 1);
+        KnownPlaces known = known(problem, problem);
+        assertThat(known.disturbance(dates(known.model, drawn(known, 1)))).isPositive();
+        Order back = new PuttingBack(known, drawn(known, 1)).run(ENOUGH);
+        assertThat(known.disturbance(dates(known.model, back))).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void whatStillMovesCannotGoBackAloneWithoutMoreLateness(long seed) {
+        PlanningProblem problem = LargeBranch.of(30, seed);
+        KnownPlaces known = known(LostWeek.of(problem, 0, 2), problem);
+        Order start = drawn(known, seed);
+        Dates before = dates(known.model, start);
+        Order back = new PuttingBack(known, start).run(ENOUGH);
+        Dates after = dates(known.model, back);
+        assertThat(after.lateness()).isLessThanOrEqualTo(before.lateness());
+        assertThat(known.disturbance(after)).isLessThan(known.disturbance(before));
+        for (int number = 0; number < known.model.size(); number++) {
+            if (known.isKnown(number) && !known.stands(number, after)) {
+                Order one = back.copy();
+                known.keep(one, number);
+                Dates tried = dates(known.model, one);
+                assertThat(tried.lateness() > after.lateness()
+                                || tried.unplaced() > after.unplaced()
+                                || known.disturbance(tried) >= known.disturbance(after))
+                        .as(known.model.tasks[number].activity.id())
+                        .isTrue();
+            }
+        }
+    }
+
+    @Test
+    void noMoreOrdersAreTriedThanAllowed() {
+        PlanningProblem problem = LargeBranch.of(20, 1);
+        KnownPlaces known = known(problem, problem);
+        Order start = drawn(known, 1);
+        Order back = new PuttingBack(known, start).run(0);
+        assertThat(Arrays.equals(back.key(), start.key())).isTrue();
+    }
+}
