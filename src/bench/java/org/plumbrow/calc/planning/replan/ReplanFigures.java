@@ -32,8 +32,19 @@ public final class ReplanFigures {
     private ReplanFigures() {}
 
     public static void main(String[] arguments) {
-        Effort usual = Effort.background(THREADS);
-        Effort effort = arguments.length < 5
+        System.out.println(
+                "projects seed tasks before | of each: late, moved of them, moved of all, ms, ms of processor"
+                        + " | shift | page | draft | anew");
+        for (int size : numbers(arguments[0])) {
+            for (int seed : numbers(arguments[1])) {
+                print(size, seed, effort(size, arguments));
+            }
+        }
+    }
+
+    private static Effort effort(int projects, String[] arguments) {
+        Effort usual = Effort.background(projects, THREADS);
+        return arguments.length < 5
                 ? usual
                 : new Effort(
                         usual.seed(),
@@ -42,14 +53,6 @@ public final class ReplanFigures {
                         Integer.parseInt(arguments[4]),
                         0,
                         THREADS);
-        System.out.println(
-                "projects seed tasks before | of each: late, moved of them, moved of all, ms, ms of processor"
-                        + " | shift | page | draft | anew");
-        for (int size : numbers(arguments[0])) {
-            for (int seed : numbers(arguments[1])) {
-                print(size, seed, effort);
-            }
-        }
     }
 
     private static List<Integer> numbers(String list) {

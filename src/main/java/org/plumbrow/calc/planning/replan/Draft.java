@@ -24,9 +24,9 @@ import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.PlanSearch;
 
 /**
- * The plan that is proposed, with all the work it may take. Where people know one it is searched for around that one, in
- * pieces improved, and last all that can be put back without more lateness is put back, however far ahead. The change that
- * moves least is the draft where nothing less late is found.
+ * The plan that is proposed, with all the work it may take. Where people know one it is searched for around that one, and
+ * one made anew takes its place only where that is clearly less late. Last, all that can be put back without more lateness
+ * is put back, however far ahead. The change that moves least is the draft where nothing less late is found.
  */
 public final class Draft {
 
@@ -35,6 +35,9 @@ public final class Draft {
 
     /** Of the orders; the rest puts back. */
     private static final double SEARCHED = 0.8;
+
+    /** So many times the lateness of a plan made anew is borne before people are told new dates for most of their jobs. */
+    private static final double WORTH_MOVING = 1.05;
 
     private final PlanningProblem problem;
     private final Published published;
@@ -65,14 +68,16 @@ public final class Draft {
     private Planned planned() {
         Plan least = LeastChange.plan(problem, published);
         Plan around = least.weightedHalfDaysLate() > model.settledLateness ? lessLate(least, around(least)) : least;
-        Planned planned = Planner.plan(
-                problem,
-                Optional.of(new Published(around, HalfDay.afternoon(problem.lastDay()))),
-                new Effort(
-                        effort.seed(), 0, effort.rounds(), effort.proofRounds(), effort.wholeWork(), effort.threads()),
-                watch);
-        Plan best = LeastChange.orSearched(published, least, putBack(lessLate(around, planned.plan())));
+        Published standing = new Published(around, HalfDay.afternoon(problem.lastDay()));
+        Planned planned = Planner.plan(problem, Optional.of(standing), effort, watch);
+        Plan chosen = isWorthMoving(planned.plan(), around) ? planned.plan() : around;
+        Plan best = LeastChange.orSearched(published, least, putBack(chosen));
         return new Planned(best, planned.lowerBound(), planned.lateAlone());
+    }
+
+    private static boolean isWorthMoving(Plan anew, Plan around) {
+        int fewer = Integer.compare(anew.findings().size(), around.findings().size());
+        return fewer < 0 || (fewer == 0 && WORTH_MOVING * anew.weightedHalfDaysLate() < around.weightedHalfDaysLate());
     }
 
     private static Plan lessLate(Plan first, Plan second) {
