@@ -3,7 +3,6 @@ package org.plumbrow.calc.planning.engine;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.plumbrow.calc.planning.search.BranchModel;
@@ -43,9 +42,9 @@ final class Chains {
                 chains[chain].run(decodings / chains.length, stopped);
             }
         });
-        return Objects.requireNonNull(Arrays.stream(chains)
-                        .min(Comparator.comparingLong(chain -> chain.dates().cost()))
-                        .orElseThrow())
+        return Arrays.stream(chains)
+                .min(Comparator.comparingLong(chain -> chain.dates().cost()))
+                .orElseThrow()
                 .best();
     }
 }
