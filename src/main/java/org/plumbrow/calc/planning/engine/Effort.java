@@ -20,7 +20,7 @@ public record Effort(long seed, int decodings, int rounds, int proofRounds, doub
         }
     }
 
-    /** Orders a project in the background; a chain of a sixth of them gains little from more, by trials at 150 and 300. */
+    /** Orders a project in the background; at 150 a chain of a sixth of them gained little from more. */
     private static final int ORDERS_A_PROJECT = 240;
 
     private static final int LEAST_ORDERS = 20_000;
