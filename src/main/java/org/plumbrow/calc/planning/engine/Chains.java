@@ -1,13 +1,14 @@
 package org.plumbrow.calc.planning.engine;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.ShiftSearch;
+import org.plumbrow.calc.planning.search.Threads;
 
 /**
  * Several searches over orders side by side, each with a chance of its own. What they find differs by a tenth and more, so
@@ -33,18 +34,20 @@ final class Chains {
      * @param decodings orders that all chains together may try
      */
     Order best(List<Order> starts, int decodings) {
-        ShiftSearch[] chains = new ShiftSearch[starts.size()];
-        int parts = Math.min(threads, chains.length);
-        IntStream parted = IntStream.range(0, parts);
-        (parts > 1 ? parted.parallel() : parted).forEach(part -> {
-            for (int chain = part; chain < chains.length; chain += parts) {
-                chains[chain] = new ShiftSearch(model, starts.get(chain), seed + chain);
-                chains[chain].run(decodings / chains.length, stopped);
-            }
-        });
-        return Arrays.stream(chains)
+        List<Callable<ShiftSearch>> chains = new ArrayList<>();
+        for (Order start : starts) {
+            long own = seed + chains.size();
+            chains.add(() -> searched(start, own, decodings / starts.size()));
+        }
+        return Threads.all(chains, threads).stream()
                 .min(Comparator.comparingLong(chain -> chain.dates().cost()))
-                .orElseThrow()
-                .best();
+                .map(ShiftSearch::best)
+                .orElse(starts.get(0));
+    }
+
+    private ShiftSearch searched(Order start, long own, int decodings) {
+        ShiftSearch chain = new ShiftSearch(model, start, own);
+        chain.run(decodings, stopped);
+        return chain;
     }
 }

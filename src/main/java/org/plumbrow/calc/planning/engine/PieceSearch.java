@@ -3,10 +3,6 @@ package org.plumbrow.calc.planning.engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.plumbrow.calc.planning.exact.Answer;
 import org.plumbrow.calc.planning.exact.Piece;
 import org.plumbrow.calc.planning.exact.PieceSolver;
@@ -15,6 +11,7 @@ import org.plumbrow.calc.planning.search.Chance;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Order;
+import org.plumbrow.calc.planning.search.Threads;
 
 /**
  * Large-neighbourhood search in rounds: of one plan several pieces are drawn and solved side by side; their answers are
@@ -65,21 +62,16 @@ final class PieceSearch {
      * @param least no plan has less lateness
      */
     void run(int rounds, int threads, long least, Watch watch) {
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
-        try {
-            int idle = 0;
-            for (int round = 0; round < rounds && idle < PATIENCE && goesOn(least, watch); round++) {
-                long before = best.cost();
-                List<Piece> pieces = new ArrayList<>();
-                for (int piece = 0; piece < PIECES_A_ROUND; piece++) {
-                    pieces.add(new Neighbourhood(model, decoder, best, chance).draw((int) works));
-                }
-                merge(pieces, solved(pieces, pool));
-                idle = best.cost() < before ? 0 : idle + 1;
-                watch.progress("Improving pieces of the plan", round + 1, rounds, best.lateness());
+        int idle = 0;
+        for (int round = 0; round < rounds && idle < PATIENCE && goesOn(least, watch); round++) {
+            long before = best.cost();
+            List<Piece> pieces = new ArrayList<>();
+            for (int piece = 0; piece < PIECES_A_ROUND; piece++) {
+                pieces.add(new Neighbourhood(model, decoder, best, chance).draw((int) works));
             }
-        } finally {
-            pool.shutdownNow();
+            merge(pieces, solved(pieces, threads));
+            idle = best.cost() < before ? 0 : idle + 1;
+            watch.progress("Improving pieces of the plan", round + 1, rounds, best.lateness());
         }
     }
 
@@ -87,21 +79,10 @@ final class PieceSearch {
         return !watch.isStopped() && best.cost() > least * 1_000_000L;
     }
 
-    private List<Answer> solved(List<Piece> pieces, ExecutorService pool) {
+    private List<Answer> solved(List<Piece> pieces, int threads) {
         List<Callable<Answer>> calls = new ArrayList<>();
         pieces.forEach(piece -> calls.add(() -> solver.improve(piece, WORK_A_PIECE)));
-        try {
-            List<Answer> answers = new ArrayList<>();
-            for (Future<Answer> answer : pool.invokeAll(calls)) {
-                answers.add(answer.get());
-            }
-            return answers;
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return List.of();
-        } catch (ExecutionException failed) {
-            throw new IllegalStateException("a piece of the plan could not be solved", failed.getCause());
-        }
+        return Threads.all(calls, threads);
     }
 
     private void merge(List<Piece> pieces, List<Answer> answers) {

@@ -5,9 +5,7 @@ import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Chance;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
-import org.plumbrow.calc.planning.search.Due;
 import org.plumbrow.calc.planning.search.Order;
-import org.plumbrow.calc.planning.search.Task;
 
 /**
  * Simulated annealing (Kirkpatrick, Gelatt, Vecchi, Science 220, 1983) around a plan that people know, for less lateness: whole
@@ -42,7 +40,7 @@ final class Bending {
     private final Chance chance;
     private final Dates tried;
     private final Dates now;
-    private final int[] moved;
+    private final Draws draws;
     private final Steps steps;
     private Order best;
     private double bestCost;
@@ -55,7 +53,7 @@ final class Bending {
         chance = new Chance(seed);
         tried = decoder.emptyDates();
         now = decoder.emptyDates();
-        moved = new int[model.size()];
+        draws = new Draws(known, decoder, chance);
         steps = new Steps(start.copy());
         best = start.copy();
         decoder.decode(best, now);
@@ -115,14 +113,14 @@ final class Bending {
 
     private void change() {
         if (chance.below(100) < SINGLE_WORKS) {
-            single(work());
+            single(draws.work(now));
             return;
         }
-        int project = chance.below(2) == 0 ? lateProject() : chance.below(model.projects.length);
+        int project = chance.below(2) == 0 ? lateOrAny() : chance.below(model.projects.length);
         boolean back = chance.below(100) < PUT_BACK;
         boolean withNear = chance.below(100) < WITH_NEAR;
         boolean freed = chance.below(2) == 0;
-        int by = step();
+        int by = draws.step(STEP_WIDTHS);
         for (int number : model.projects[project]) {
             steps.touch(number);
             if (back) {
@@ -146,34 +144,12 @@ final class Bending {
         switch (chance.below(3)) {
             case 0 -> known.keep(steps.order, number);
             case 1 -> shift(number, 0, true);
-            default -> shift(number, step(), false);
+            default -> shift(number, draws.step(STEP_WIDTHS), false);
         }
     }
 
-    /** A work of a crew, most often one that does not stand. */
-    private int work() {
-        int count = 0;
-        for (int number = 0; number < model.size(); number++) {
-            if (model.tasks[number].kind == Task.Kind.CREW && !known.stands(number, now)) {
-                moved[count++] = number;
-            }
-        }
-        return count == 0 || chance.below(8) == 0 ? chance.below(model.size()) : moved[chance.below(count)];
-    }
-
-    private int lateProject() {
-        for (int tries = 0; tries < 8 && model.dues.length > 0; tries++) {
-            Due due = model.dues[chance.below(model.dues.length)];
-            if (due.project >= 0 && decoder.late(due, now) > 0) {
-                return due.project;
-            }
-        }
-        return chance.below(model.projects.length);
-    }
-
-    private int step() {
-        int width = 1 << (1 + chance.below(STEP_WIDTHS));
-        int by = chance.below(2 * width + 1) - width;
-        return by == 0 ? 1 : by;
+    private int lateOrAny() {
+        int late = draws.lateProject(now);
+        return late >= 0 ? late : chance.below(model.projects.length);
     }
 }

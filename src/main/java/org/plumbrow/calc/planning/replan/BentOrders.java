@@ -9,8 +9,8 @@ import org.plumbrow.calc.planning.search.Order;
 
 /**
  * Orders to search from when something has changed: what people count on stands on its known place; what lies farther ahead
- * stands, too, or keeps its sequence and nothing else. What cannot stand is served later, by any crew, so that it pushes
- * nothing away: by how much later, and whether its whole project goes along, is tried.
+ * stands, too, or keeps its sequence and nothing else. What cannot stand is served later, by any crew, to push little
+ * away: by how much later, and whether its whole project goes along, is tried. Some move more than they save; the best few count.
  */
 final class BentOrders {
 

@@ -5,10 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.planning.Costing;
 import org.plumbrow.calc.planning.Plan;
@@ -22,6 +18,7 @@ import org.plumbrow.calc.planning.engine.Watch;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.PlanSearch;
+import org.plumbrow.calc.planning.search.Threads;
 
 /**
  * The plan that is proposed, with all the work it may take. Where people know one it is searched for around that one, and
@@ -38,6 +35,9 @@ public final class Draft {
 
     /** So many times the lateness of a plan made anew is borne before people are told new dates for most of their jobs. */
     private static final double WORTH_MOVING = 1.05;
+
+    private static final Comparator<Plan> BY_LATENESS =
+            Comparator.comparingInt((Plan one) -> one.findings().size()).thenComparingLong(Plan::weightedHalfDaysLate);
 
     private final PlanningProblem problem;
     private final Published published;
@@ -71,7 +71,7 @@ public final class Draft {
         Published standing = new Published(around, HalfDay.afternoon(problem.lastDay()));
         Planned planned = Planner.plan(problem, Optional.of(standing), effort, watch);
         Plan chosen = isWorthMoving(planned.plan(), around) ? planned.plan() : around;
-        Plan best = LeastChange.orSearched(published, least, putBack(chosen));
+        Plan best = orSearched(published, least, putBack(chosen));
         return new Planned(best, planned.lowerBound(), planned.lateAlone());
     }
 
@@ -81,12 +81,25 @@ public final class Draft {
     }
 
     private static Plan lessLate(Plan first, Plan second) {
-        return Comparator.comparingInt((Plan one) -> one.findings().size())
-                                .thenComparingLong(Plan::weightedHalfDaysLate)
-                                .compare(first, second)
+        return BY_LATENESS.compare(first, second) <= 0 ? first : second;
+    }
+
+    /** The searched plan, or the one that changes least where it is no later: what people were told of counts, however far ahead. */
+    static Plan orSearched(Published published, Plan least, Plan searched) {
+        return BY_LATENESS
+                                .thenComparingLong(one -> moved(published.plan(), one))
+                                .compare(least, searched)
                         <= 0
-                ? first
-                : second;
+                ? least
+                : searched;
+    }
+
+    private static long moved(Plan known, Plan now) {
+        return known.placements().entrySet().stream()
+                .filter(place -> now.of(place.getKey())
+                        .filter(placed -> placed.start().equals(place.getValue().start()))
+                        .isEmpty())
+                .count();
     }
 
     private Plan around(Plan least) {
@@ -95,7 +108,7 @@ public final class Draft {
         int orders = (int) (effort.decodings() * SEARCHED / starts.size());
         List<Callable<Bending>> chains = new ArrayList<>();
         starts.forEach(chain -> chains.add(() -> chain.run(orders, watch::isStopped)));
-        return sideBySide(chains).stream()
+        return Threads.all(chains, effort.threads()).stream()
                 .min(Comparator.comparingDouble(Bending::cost))
                 .map(chain -> decoded(chain.best()))
                 .orElse(least);
@@ -113,24 +126,6 @@ public final class Draft {
                     .forEach(starts::add);
         }
         return starts;
-    }
-
-    private List<Bending> sideBySide(List<Callable<Bending>> chains) {
-        ExecutorService pool = Executors.newFixedThreadPool(effort.threads());
-        try {
-            List<Bending> done = new ArrayList<>();
-            for (Future<Bending> chain : pool.invokeAll(chains)) {
-                done.add(chain.get());
-            }
-            return done;
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return List.of();
-        } catch (ExecutionException failed) {
-            throw new IllegalStateException("the search around a plan failed", failed.getCause());
-        } finally {
-            pool.shutdownNow();
-        }
     }
 
     private Plan putBack(Plan plan) {

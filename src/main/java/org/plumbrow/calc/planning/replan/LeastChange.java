@@ -1,7 +1,6 @@
 package org.plumbrow.calc.planning.replan;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Optional;
 import org.plumbrow.calc.planning.Costing;
 import org.plumbrow.calc.planning.Plan;
@@ -73,27 +72,6 @@ public final class LeastChange {
     /** The plan that changes least, of as many orders as a page can wait for: fewer on a large branch. */
     public static Plan plan(PlanningProblem problem, Published published) {
         return made(problem, published, "");
-    }
-
-    /**
-     * The searched plan, or the one that changes least where it is no later: what people were told of counts, however far ahead.
-     */
-    static Plan orSearched(Published published, Plan least, Plan searched) {
-        return Comparator.comparingInt((Plan one) -> one.findings().size())
-                                .thenComparingLong(Plan::weightedHalfDaysLate)
-                                .thenComparingLong(one -> moved(published.plan(), one))
-                                .compare(least, searched)
-                        <= 0
-                ? least
-                : searched;
-    }
-
-    private static long moved(Plan known, Plan now) {
-        return known.placements().entrySet().stream()
-                .filter(place -> now.of(place.getKey())
-                        .filter(placed -> placed.start().equals(place.getValue().start()))
-                        .isEmpty())
-                .count();
     }
 
     /**

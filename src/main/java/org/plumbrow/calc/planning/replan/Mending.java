@@ -4,9 +4,7 @@ import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Chance;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
-import org.plumbrow.calc.planning.search.Due;
 import org.plumbrow.calc.planning.search.Order;
-import org.plumbrow.calc.planning.search.Task;
 
 /**
  * Simulated annealing (Kirkpatrick, Gelatt, Vecchi, Science 220, 1983) around a plan that people know: what does not stand
@@ -35,7 +33,7 @@ final class Mending {
     private final int favoured;
     private final Dates tried;
     private final Dates now;
-    private final int[] movedWorks;
+    private final Draws draws;
     private final Order kept;
     private Order order;
     private Order best;
@@ -50,7 +48,7 @@ final class Mending {
         chance = new Chance(seed);
         tried = decoder.emptyDates();
         now = decoder.emptyDates();
-        movedWorks = new int[model.size()];
+        draws = new Draws(known, decoder, chance);
         kept = known.kept();
         order = start.copy();
         best = start.copy();
@@ -97,23 +95,23 @@ final class Mending {
     }
 
     private void change(Order next) {
-        int late = chance.below(4) == 0 ? lateProject() : -1;
+        int late = chance.below(4) == 0 ? draws.lateProject(now) : -1;
         if (late >= 0) {
             shift(next, late);
             return;
         }
-        int number = draw();
+        int number = draws.work(now);
         switch (chance.below(6)) {
             case 0 -> next.crew()[number] = next.crew()[number] == Order.ANY ? kept.crew()[number] : Order.ANY;
             case 1 -> next.notBefore()[number] = next.notBefore()[number] == 0 ? kept.notBefore()[number] : 0;
             case 2 -> putBack(next, number);
-            default -> next.key()[number] += step();
+            default -> next.key()[number] += draws.step(STEP_WIDTHS);
         }
     }
 
     /** A project sooner or later as a whole. */
     private void shift(Order next, int project) {
-        int by = step();
+        int by = draws.step(STEP_WIDTHS);
         for (int number : model.projects[project]) {
             next.key()[number] += by;
         }
@@ -123,32 +121,5 @@ final class Mending {
         next.key()[number] = kept.key()[number];
         next.crew()[number] = kept.crew()[number];
         next.notBefore()[number] = kept.notBefore()[number];
-    }
-
-    /** A work of a crew, most often one that does not stand. */
-    private int draw() {
-        int moved = 0;
-        for (int number = 0; number < model.size(); number++) {
-            if (model.tasks[number].kind == Task.Kind.CREW && !known.stands(number, now)) {
-                movedWorks[moved++] = number;
-            }
-        }
-        return moved == 0 || chance.below(8) == 0 ? chance.below(model.size()) : movedWorks[chance.below(moved)];
-    }
-
-    private int lateProject() {
-        for (int tries = 0; tries < 8 && model.dues.length > 0; tries++) {
-            Due due = model.dues[chance.below(model.dues.length)];
-            if (due.project >= 0 && decoder.late(due, now) > 0) {
-                return due.project;
-            }
-        }
-        return -1;
-    }
-
-    private int step() {
-        int width = 1 << (1 + chance.below(STEP_WIDTHS));
-        int moved = chance.below(2 * width + 1) - width;
-        return moved == 0 ? 1 : moved;
     }
 }

@@ -111,7 +111,7 @@ class LeastChangeTest {
         Plan anew = SerialPlanner.plan(problem);
         boolean better = anew.weightedHalfDaysLate() < known.plan().weightedHalfDaysLate();
         assertThat(places(anew)).isNotEqualTo(places(known.plan()));
-        assertThat(places(LeastChange.orSearched(known, LeastChange.plan(problem, known), anew)))
+        assertThat(places(Draft.orSearched(known, LeastChange.plan(problem, known), anew)))
                 .isEqualTo(places(better ? anew : known.plan()));
     }
 

@@ -1,0 +1,64 @@
+package org.plumbrow.calc.planning.replan;
+
+import org.plumbrow.calc.planning.search.BranchModel;
+import org.plumbrow.calc.planning.search.Chance;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
+import org.plumbrow.calc.planning.search.Due;
+import org.plumbrow.calc.planning.search.Task;
+
+/** What a search around a known plan draws by chance: what it changes, and by how much. */
+final class Draws {
+
+    private static final int NONE = -1;
+
+    /** So often a promise is drawn before it is given up to find one that is late. */
+    private static final int TRIES = 8;
+
+    private final KnownPlaces known;
+    private final BranchModel model;
+    private final Decoder decoder;
+    private final Chance chance;
+    private final int[] moved;
+
+    Draws(KnownPlaces known, Decoder decoder, Chance chance) {
+        this.known = known;
+        this.decoder = decoder;
+        this.chance = chance;
+        model = known.model;
+        moved = new int[model.size()];
+    }
+
+    /** A work of a crew, most often one that does not stand. */
+    int work(Dates now) {
+        int count = 0;
+        for (int number = 0; number < model.size(); number++) {
+            if (model.tasks[number].kind == Task.Kind.CREW && !known.stands(number, now)) {
+                moved[count++] = number;
+            }
+        }
+        return count == 0 || chance.below(8) == 0 ? chance.below(model.size()) : moved[chance.below(count)];
+    }
+
+    /** A project with a promise that is late; -1 where none is soon found. */
+    int lateProject(Dates now) {
+        for (int tries = 0; tries < TRIES && model.dues.length > 0; tries++) {
+            Due due = model.dues[chance.below(model.dues.length)];
+            if (due.project >= 0 && decoder.late(due, now) > 0) {
+                return due.project;
+            }
+        }
+        return NONE;
+    }
+
+    /**
+     * Half-days sooner or later, never none: small ones as likely as wide ones.
+     *
+     * @param widths the widest is two to that power
+     */
+    int step(int widths) {
+        int width = 1 << (1 + chance.below(widths));
+        int by = chance.below(2 * width + 1) - width;
+        return by == 0 ? 1 : by;
+    }
+}
