@@ -12,10 +12,10 @@ final class Block {
     private final Step[] steps;
     private final DayTables time;
     private final FairDays sky;
-    /** Of each step and run: the slot from which a successor may start. */
-    private final int[] after;
+    /** Of each step and run: the slot from which a successor may start. Two bytes each: to fetch them is what a run costs. */
+    private final char[] after;
     /** Of each step and run: the half-day of the clock with which it is finished. */
-    private final int[] finish;
+    private final char[] finish;
 
     private final int[] ready = new int[RUNS];
     private final int[] amount = new int[RUNS];
@@ -30,8 +30,8 @@ final class Block {
         holdings = new Holdings(claims.units(), time.clockOf.length, RUNS);
         claims.holdAway(holdings);
         holders = new Holders(steps, claims.kinds(), RUNS);
-        after = new int[steps.length * RUNS];
-        finish = new int[steps.length * RUNS];
+        after = new char[steps.length * RUNS];
+        finish = new char[steps.length * RUNS];
         fair = new long[sky.isAlwaysFair() ? 0 : RUNS * sky.words()];
     }
 
@@ -43,8 +43,9 @@ final class Block {
             Step step = steps[number];
             int from = number * RUNS;
             if (step.settledFinish() != Step.OPEN) {
-                Arrays.fill(finish, from, from + RUNS, step.settledFinish());
-                Arrays.fill(after, from, from + RUNS, time.slotFrom(step.settledFinish() + 1));
+                Arrays.fill(finish, from, from + RUNS, (char)
+                        Math.max(0, Math.min(Character.MAX_VALUE, step.settledFinish())));
+                Arrays.fill(after, from, from + RUNS, (char) time.slotFrom(step.settledFinish() + 1));
                 continue;
             }
             becomeReady(step);
@@ -79,8 +80,8 @@ final class Block {
             int day = step.waitBegan() == Step.OPEN ? clock >> 1 : Math.max(0, step.waitBegan());
             // A wait of no days is over as it begins; any other ends with the last half of its last day.
             int over = amount[run] == 0 ? clock : 2 * days.after(day, amount[run]) + 1;
-            finish[from + run] = over;
-            after[from + run] = time.slotFrom(over + 1);
+            finish[from + run] = (char) over;
+            after[from + run] = (char) time.slotFrom(over + 1);
         }
     }
 
@@ -88,8 +89,8 @@ final class Block {
         int last = time.lastSlot();
         for (int run = 0; run < RUNS; run++) {
             int slot = step.claims().length == 0 ? workedUntil(step, run, ready[run]) : holdFrom(step, run, from + run);
-            finish[from + run] = time.clockOf[slot];
-            after[from + run] = Math.min(last, slot + 1);
+            finish[from + run] = (char) time.clockOf[slot];
+            after[from + run] = (char) Math.min(last, slot + 1);
         }
     }
 

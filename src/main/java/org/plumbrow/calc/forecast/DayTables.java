@@ -21,6 +21,9 @@ import org.plumbrow.calc.planning.Predecessor;
  */
 final class DayTables {
 
+    /** Some 87 years: two bytes number its half-days. */
+    private static final int MOST_DAYS = 32_000;
+
     final LocalDate first;
     final WorkingAxis axis;
     final int today;
@@ -34,7 +37,7 @@ final class DayTables {
 
     DayTables(PlanningProblem problem, Plan plan) {
         first = firstDay(problem, plan);
-        axis = new WorkingAxis(problem.calendar(), first, lastDay(problem, plan));
+        axis = new WorkingAxis(problem.calendar(), first, earlier(lastDay(problem, plan), first.plusDays(MOST_DAYS)));
         today = axis.atOrAfter(problem.today());
         days = Math.toIntExact(ChronoUnit.DAYS.between(first, axis.last())) + 1;
         slotFrom = new int[2 * days];
@@ -45,6 +48,10 @@ final class DayTables {
         for (int slot = 0; slot < clockOf.length; slot++) {
             clockOf[slot] = clock(axis.at(slot));
         }
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? one : other;
     }
 
     /** Early enough for what has begun or is done, and for the longest lag after it. */

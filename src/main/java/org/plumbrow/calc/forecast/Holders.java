@@ -11,12 +11,12 @@ final class Holders {
     /** Of each kind of claim the steps that hold it, in the order of play. */
     private final int[][] users;
 
-    private final int[] began;
+    private final char[] began;
 
     Holders(Step[] steps, int kinds, int runs) {
         this.steps = steps;
         this.runs = runs;
-        began = new int[steps.length * runs];
+        began = new char[steps.length * runs];
         List<List<Integer>> found = new ArrayList<>();
         for (int kind = 0; kind < kinds; kind++) {
             found.add(new ArrayList<>());
@@ -32,7 +32,7 @@ final class Holders {
     }
 
     void began(int stepAndRun, int slot) {
-        began[stepAndRun] = slot;
+        began[stepAndRun] = (char) slot;
     }
 
     /**
@@ -40,7 +40,7 @@ final class Holders {
      *
      * @param after of each step and run the slot from which a successor may start
      */
-    int before(int step, int run, int ready, int[] after) {
+    int before(int step, int run, int ready, char[] after) {
         int start = began[step * runs + run];
         int holder = -1;
         int latest = ready;

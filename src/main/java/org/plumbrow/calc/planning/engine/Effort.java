@@ -5,7 +5,7 @@ package org.plumbrow.calc.planning.engine;
  * whatever the threads.
  *
  * @param seed of all chance
- * @param decodings orders that the search tries, in chains side by side; a thousand take about 0.1 s at 75 projects
+ * @param decodings orders that the search tries, in many short searches; a thousand take about 0.1 s at 75 projects
  * @param rounds of the solver on four pieces of the plan each, at most
  * @param proofRounds of the search for a bound, at most
  * @param wholeWork deterministic seconds of the solver on the whole plan, for branches small enough
@@ -20,11 +20,11 @@ public record Effort(long seed, int decodings, int rounds, int proofRounds, doub
         }
     }
 
-    /** Orders a project in the background; at 150 a chain of a sixth of them gained little from more. */
-    private static final int ORDERS_A_PROJECT = 240;
+    /** Orders a project in the background: ten seconds of two cores at 150. */
+    private static final int ORDERS_A_PROJECT = 400;
 
     private static final int LEAST_ORDERS = 20_000;
-    private static final int MOST_ORDERS = 100_000;
+    private static final int MOST_ORDERS = 80_000;
 
     /** In the background: some seconds where little is late, a minute where much is. */
     public static Effort background(int projects, int threads) {

@@ -28,7 +28,7 @@ public final class Planner {
     private static final int URGENT_WORK = 4;
 
     /** Share of all orders that are tried from urgency; the rest waits for what crews are worth. */
-    private static final double URGENT_SHARE = 1.0 / 3;
+    private static final double URGENT_SHARE = 1.0 / 6;
 
     private final PlanningProblem problem;
     private final Optional<Published> published;
@@ -71,8 +71,8 @@ public final class Planner {
         if (decodings == 0) {
             return best;
         }
-        Order found =
-                new Chains(best.model(), effort.seed(), effort.threads(), watch::isStopped).best(starts, decodings);
+        Order found = new Generations(best.model(), effort.seed(), effort.threads(), watch::isStopped)
+                .best(starts, decodings);
         return best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), found));
     }
 

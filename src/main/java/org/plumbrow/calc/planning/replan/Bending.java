@@ -6,6 +6,7 @@ import org.plumbrow.calc.planning.search.Chance;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Order;
+import org.plumbrow.calc.planning.search.ShiftSearch;
 
 /**
  * Simulated annealing (Kirkpatrick, Gelatt, Vecchi, Science 220, 1983) around a plan that people know, for less lateness: whole
@@ -32,6 +33,9 @@ final class Bending {
     private static final int SINGLE_WORKS = 40;
 
     private static final int PUT_BACK = 10;
+    /** Of a hundred projects that are not put back: it and another change places, as in {@link ShiftSearch}. */
+    private static final int SWAPS = 50;
+
     private static final int WITH_NEAR = 25;
 
     private final KnownPlaces known;
@@ -117,15 +121,37 @@ final class Bending {
             return;
         }
         int project = chance.below(2) == 0 ? lateOrAny() : chance.below(model.projects.length);
-        boolean back = chance.below(100) < PUT_BACK;
         boolean withNear = chance.below(100) < WITH_NEAR;
         boolean freed = chance.below(2) == 0;
-        int by = draws.step(STEP_WIDTHS);
+        if (chance.below(100) < PUT_BACK) {
+            keep(project);
+        } else if (chance.below(100) < SWAPS) {
+            int other = chance.below(model.projects.length);
+            int by = place(other) - place(project);
+            shift(project, by, withNear, freed);
+            shift(other, -by, withNear, freed);
+        } else {
+            shift(project, draws.step(STEP_WIDTHS), withNear, freed);
+        }
+    }
+
+    private void keep(int project) {
         for (int number : model.projects[project]) {
             steps.touch(number);
-            if (back) {
-                known.keep(steps.order, number);
-            } else if (withNear || !known.isCountedOn(number)) {
+            known.keep(steps.order, number);
+        }
+    }
+
+    /** Where its last work is served: what is promised. */
+    private int place(int project) {
+        int[] own = model.projects[project];
+        return steps.order.key()[own[own.length - 1]];
+    }
+
+    private void shift(int project, int by, boolean withNear, boolean freed) {
+        for (int number : model.projects[project]) {
+            steps.touch(number);
+            if (withNear || !known.isCountedOn(number)) {
                 shift(number, by, freed);
             }
         }

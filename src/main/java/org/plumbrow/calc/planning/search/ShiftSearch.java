@@ -4,7 +4,9 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Simulated annealing (Kirkpatrick, Gelatt, Vecchi, Science 220, 1983) on one number per project: by how many half-days
- * its activities are served earlier or later than their urgency says. Which crew does what follows from the decoding.
+ * its activities are served earlier or later than their urgency says. Two projects also change places: on an overloaded
+ * branch somebody must wait long, and to choose another one takes both at once. Which crew does what follows from the
+ * decoding.
  */
 public final class ShiftSearch {
 
@@ -19,6 +21,12 @@ public final class ShiftSearch {
     /** The widest step is two to that power: an overloaded branch must put some job far behind the others. */
     private static final int STEP_WIDTHS = 9;
 
+    /**
+     * Of a hundred steps so many change places. By trials on two branches of 150 projects, eighteen chains of 12,000 orders
+     * each: 2,073 weighted half-days late in the mean with none, 1,878 with 60, 1,883 with 80, 1,897 with 95.
+     */
+    private static final int SWAPS = 60;
+
     private final BranchModel model;
     private final Decoder decoder;
     private final Dates tried;
@@ -26,7 +34,6 @@ public final class ShiftSearch {
     private final Order best;
     private final Dates bestDates;
     private final Chance chance;
-    private final int[] shift;
 
     public ShiftSearch(BranchModel model, Order start, long seed) {
         this.model = model;
@@ -36,7 +43,6 @@ public final class ShiftSearch {
         order = start.copy();
         best = start.copy();
         chance = new Chance(seed);
-        shift = new int[model.projects.length];
         decoder.decode(order, bestDates);
     }
 
@@ -60,15 +66,19 @@ public final class ShiftSearch {
                 return;
             }
             int project = draw();
-            int before = shift[project];
-            moveTo(project, before + step());
+            boolean swaps = chance.below(100) < SWAPS;
+            int other = swaps ? chance.below(model.projects.length) : project;
+            int by = swaps ? place(other) - place(project) : step();
+            move(project, by);
+            move(other, swaps ? -by : 0);
             decoder.decode(order, tried);
             double cost = scale(tried);
             if (cost <= current || chance.share() < Math.exp((current - cost) / temperature)) {
                 current = cost;
                 keepIfBest();
             } else {
-                moveTo(project, before);
+                move(other, swaps ? by : 0);
+                move(project, -by);
             }
             temperature *= cooling;
         }
@@ -109,9 +119,13 @@ public final class ShiftSearch {
         return moved == 0 ? 1 : moved;
     }
 
-    private void moveTo(int project, int to) {
-        int by = to - shift[project];
-        shift[project] = to;
+    /** Where its last activity is served: what is promised. */
+    private int place(int project) {
+        int[] own = model.projects[project];
+        return order.key()[own[own.length - 1]];
+    }
+
+    private void move(int project, int by) {
         for (int number : model.projects[project]) {
             order.key()[number] += by;
         }

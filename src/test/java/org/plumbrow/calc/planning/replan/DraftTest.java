@@ -46,7 +46,7 @@ class DraftTest {
                 problem,
                 Planner.plan(problem, Optional.empty(), effort(2), Watch.NOBODY).plan());
         PlanningProblem lost = LostWeek.of(problem, 0, 2);
-        Planned draft = draft(lost, known, 2);
+        Planned draft = Draft.of(lost, Optional.of(known), new Effort(1, 8_000, 1, 30, 0, 2), Watch.NOBODY);
         assertThat(PlanCheck.breaches(lost, draft.plan())).isEmpty();
         assertThat(draft.plan().weightedHalfDaysLate())
                 .isLessThan(LeastChange.plan(lost, known).weightedHalfDaysLate())

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -11,11 +12,13 @@ import org.plumbrow.calc.planning.LargeBranch;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.Published;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.SmallBranch;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Chance;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Order;
+import org.plumbrow.calc.planning.search.PlanSearch;
 
 class PuttingBackTest {
 
@@ -78,6 +81,43 @@ class PuttingBackTest {
                         .isTrue();
             }
         }
+    }
+
+    @Test
+    void aPlanThatIsLessLateThanTheKnownOneStaysAsLittleLate() {
+        PlanningProblem problem = LargeBranch.of(60, 2);
+        KnownPlaces known = known(problem, problem);
+        Order less = PlanSearch.found(problem, Optional.empty(), PlanSearch.Effort.USUAL, () -> false)
+                .order();
+        long late = dates(known.model, less).lateness();
+        assertThat(late).isLessThan(dates(known.model, known.kept()).lateness());
+        Order back = new PuttingBack(known, less).run(ENOUGH);
+        assertThat(dates(known.model, back).lateness()).isLessThanOrEqualTo(late);
+    }
+
+    @Test
+    void twoThatTookEachOthersPlaceGoBackTogether() {
+        SmallBranch branch = new SmallBranch()
+                .project("farm", "Farm")
+                .project("barn", "Barn")
+                .crew("roofers", "Roofers", Set.of("ROOF"));
+        PlanningProblem problem = branch.activity(branch.work("mount", "farm", "mount", "ROOF", 2))
+                .activity(branch.work("fit", "barn", "fit", "ROOF", 2))
+                .promise("farm", "mount", 1)
+                .promise("barn", "fit", 2)
+                .problem();
+        KnownPlaces known = known(problem, problem);
+        int mount = known.model.number("mount");
+        int fit = known.model.number("fit");
+        assertThat(known.start[mount]).isZero();
+        assertThat(known.start[fit]).isEqualTo(2);
+        // Each is served so early that the other cannot take its place back alone.
+        Order swapped = new Order(new int[] {-5, -5}, new int[] {Order.ANY, Order.ANY}, new int[2]);
+        swapped.notBefore()[mount] = 2;
+        Order back = new PuttingBack(known, swapped).run(ENOUGH);
+        Dates dates = dates(known.model, back);
+        assertThat(known.stands(mount, dates)).isTrue();
+        assertThat(known.stands(fit, dates)).isTrue();
     }
 
     @Test
