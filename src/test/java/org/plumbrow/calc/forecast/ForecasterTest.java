@@ -82,6 +82,16 @@ class ForecasterTest {
         }
     }
 
+    /** Half-days are numbered in two bytes, which are full after 89 years: what is later counts as late, never as soon. */
+    @Test
+    void anAnswerExpectedInAHundredYearsIsNotSoon() {
+        var expected = new Fix.Expected(HalfDay.morning(TODAY), HalfDay.afternoon(TODAY.plusYears(100)));
+        var said = forecast(
+                problem(waiting("permit", 15).fixed(expected)), Map.of(), Optional.of(TODAY.plusYears(80)), "permit");
+        assertThat(said.chanceKept()).hasValue(0.0);
+        assertThat(said.evenChance()).isAfter(TODAY.plusYears(80));
+    }
+
     /** Two independent waits side by side: the later one is over by then with the product of their chances. */
     @Test
     void ofTwoThatAreBothNeededTheChancesMultiply() {
