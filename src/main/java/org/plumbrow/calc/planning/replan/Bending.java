@@ -127,7 +127,7 @@ final class Bending {
             keep(project);
         } else if (chance.below(100) < SWAPS) {
             int other = chance.below(model.projects.length);
-            int by = place(other) - place(project);
+            int by = steps.order.place(model.projects[other]) - steps.order.place(model.projects[project]);
             shift(project, by, withNear, freed);
             shift(other, -by, withNear, freed);
         } else {
@@ -140,12 +140,6 @@ final class Bending {
             steps.touch(number);
             known.keep(steps.order, number);
         }
-    }
-
-    /** Where its last work is served: what is promised. */
-    private int place(int project) {
-        int[] own = model.projects[project];
-        return steps.order.key()[own[own.length - 1]];
     }
 
     private void shift(int project, int by, boolean withNear, boolean freed) {

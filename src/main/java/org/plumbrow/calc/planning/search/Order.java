@@ -20,6 +20,11 @@ public record Order(int[] key, int[] crew, int[] notBefore) {
         return new Order(model.latestStart.clone(), any, new int[model.size()]);
     }
 
+    /** Where the last of a project's tasks is served, which stands for all of them when projects change places. */
+    public int place(int[] project) {
+        return key[project[project.length - 1]];
+    }
+
     public Order copy() {
         return new Order(key.clone(), crew.clone(), notBefore.clone());
     }
