@@ -2,6 +2,7 @@ package org.plumbrow.calc.forecast;
 
 import java.util.Arrays;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Some runs side by side, step by step: what one step needs lies in the nearest memory for all of them. */
 final class Block {
@@ -12,27 +13,40 @@ final class Block {
     private final Step[] steps;
     private final DayTables time;
     private final FairDays sky;
-    /** Of each step and run: the slot from which a successor may start. Two bytes each: to fetch them is what a run costs. */
+    private final int[] row;
+    /** Of each row and run: the slot from which a successor may start. Two bytes each: to fetch them is what a run costs. */
     private final char[] after;
-    /** Of each step and run: the half-day of the clock with which it is finished. */
+    /** Of each row and run: the half-day of the clock with which it is finished. */
     private final char[] finish;
 
     private final int[] ready = new int[RUNS];
     private final int[] amount = new int[RUNS];
     private final long[] fair;
     private final Holdings holdings;
-    private final Holders holders;
+    /** Null where nobody asks who held what. */
+    private final @Nullable Holders holders;
 
-    Block(Step[] steps, DayTables time, FairDays sky, Claims claims) {
+    private Block(Step[] steps, DayTables time, FairDays sky, Claims claims, Rows rows, boolean explained) {
         this.steps = steps;
+        row = rows.of();
         this.time = time;
         this.sky = sky;
         holdings = new Holdings(claims.units(), time.clockOf.length, RUNS);
         claims.holdAway(holdings);
-        holders = new Holders(steps, claims.kinds(), RUNS);
-        after = new char[steps.length * RUNS];
-        finish = new char[steps.length * RUNS];
+        holders = explained ? new Holders(steps, claims.kinds(), RUNS) : null;
+        after = new char[rows.count() * RUNS];
+        finish = new char[rows.count() * RUNS];
         fair = new long[sky.isAlwaysFair() ? 0 : RUNS * sky.words()];
+    }
+
+    /** Of which afterwards {@link #bindings} may be asked, and every step. */
+    static Block explained(Step[] steps, DayTables time, FairDays sky, Claims claims) {
+        return new Block(steps, time, sky, claims, Rows.all(steps.length), true);
+    }
+
+    /** @param rows of which afterwards only the steps may be asked that keep theirs */
+    static Block counted(Step[] steps, DayTables time, FairDays sky, Claims claims, Rows rows) {
+        return new Block(steps, time, sky, claims, rows, false);
     }
 
     /** Plays the runs from an even one on. */
@@ -41,7 +55,7 @@ final class Block {
         holdings.clear();
         for (int number = 0; number < steps.length; number++) {
             Step step = steps[number];
-            int from = number * RUNS;
+            int from = row[number] * RUNS;
             if (step.settledFinish() != Step.OPEN) {
                 Arrays.fill(finish, from, from + RUNS, (char)
                         Math.max(0, Math.min(Character.MAX_VALUE, step.settledFinish())));
@@ -53,7 +67,7 @@ final class Block {
             if (step.waiting() != null) {
                 waitFrom(step, from);
             } else {
-                workFrom(step, from);
+                workFrom(number, from);
             }
         }
     }
@@ -85,10 +99,11 @@ final class Block {
         }
     }
 
-    private void workFrom(Step step, int from) {
+    private void workFrom(int number, int from) {
+        Step step = steps[number];
         int last = time.lastSlot();
         for (int run = 0; run < RUNS; run++) {
-            int slot = step.claims().length == 0 ? workedUntil(step, run, ready[run]) : holdFrom(step, run, from + run);
+            int slot = step.claims().length == 0 ? workedUntil(step, run, ready[run]) : holdFrom(number, run);
             finish[from + run] = (char) time.clockOf[slot];
             after[from + run] = (char) Math.min(last, slot + 1);
         }
@@ -106,7 +121,8 @@ final class Block {
     }
 
     /** Takes the first stretch in which everything that it claims is free, and gives the slot in which it ends. */
-    private int holdFrom(Step step, int run, int own) {
+    private int holdFrom(int number, int run) {
+        Step step = steps[number];
         int last = time.lastSlot();
         int from = ready[run];
         while (true) {
@@ -115,7 +131,9 @@ final class Block {
             int again = holdings.clash(step.claims(), run, start, end);
             if (again == Holdings.FREE || again >= last) {
                 holdings.hold(step.claims(), run, start, end);
-                holders.began(own, start);
+                if (holders != null) {
+                    holders.began(number * RUNS + run, start);
+                }
                 return end;
             }
             from = again;
@@ -123,7 +141,7 @@ final class Block {
     }
 
     int finish(int step, int run) {
-        return finish[step * RUNS + run];
+        return finish[row[step] * RUNS + run];
     }
 
     /**
@@ -131,6 +149,7 @@ final class Block {
      * slot held it back.
      */
     int[] bindings() {
+        Holders held = Objects.requireNonNull(holders, "only of explained runs");
         int[] binding = new int[steps.length * RUNS];
         Arrays.fill(binding, -1);
         for (int number = 0; number < steps.length; number++) {
@@ -138,7 +157,7 @@ final class Block {
             if (step.settledFinish() == Step.OPEN && step.waitBegan() == Step.OPEN) {
                 bind(step, binding, number * RUNS);
                 for (int run = 0; run < RUNS && step.claims().length > 0; run++) {
-                    int holder = holders.before(number, run, ready[run], after);
+                    int holder = held.before(number, run, ready[run], after);
                     binding[number * RUNS + run] = holder < 0 ? binding[number * RUNS + run] : holder;
                 }
             }
@@ -161,7 +180,7 @@ final class Block {
 
     /** The slot from which that predecessor lets a step start. */
     private int over(Step.Arc arc, int run) {
-        int at = arc.step() * RUNS + run;
+        int at = row[arc.step()] * RUNS + run;
         int slot = arc.lagClock() == 0 ? after[at] : time.slotFrom(finish[at] + arc.lagClock() + 1);
         return slot + arc.lagSlots();
     }

@@ -3,6 +3,7 @@ package org.plumbrow.calc.forecast;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -26,6 +27,7 @@ public final class Forecaster {
     private final Step[] steps;
     private final List<Target> targets;
     private final int[][] stepsOfTarget;
+    private final Rows rows;
     private final ConcurrentLinkedQueue<Player> spare = new ConcurrentLinkedQueue<>();
 
     /** What one thread needs for itself. */
@@ -46,6 +48,9 @@ public final class Forecaster {
                         .mapToInt(id -> Objects.requireNonNull(made.placeOf(id)))
                         .toArray())
                 .toArray(int[][]::new);
+        BitSet asked = new BitSet();
+        Arrays.stream(stepsOfTarget).flatMapToInt(Arrays::stream).forEach(asked::set);
+        rows = Rows.reused(steps, asked);
     }
 
     public static Forecast forecast(ForecastQuestion question, Effort effort) {
@@ -69,21 +74,22 @@ public final class Forecaster {
 
     private void play(int firstRun, Drivers drivers) {
         Player player = Optional.ofNullable(spare.poll()).orElseGet(this::player);
-        Block block = player.block;
+        boolean explained = firstRun < Drivers.RUNS;
+        Block block = explained ? Block.explained(steps, time, sky, claims) : player.block;
         block.play(firstRun, effort.seed());
         for (int target = 0; target < targets.size(); target++) {
             for (int run = 0; run < Block.RUNS; run++) {
                 player.tally.reached(target, block.finish(last(block, target, run), run) >> 1);
             }
         }
-        if (firstRun < Drivers.RUNS) {
+        if (explained) {
             drivers.keep(firstRun, followed(block));
         }
         spare.add(player);
     }
 
     private Player player() {
-        return new Player(new Block(steps, time, sky, claims), new Tally(targets.size(), time.days()));
+        return new Player(Block.counted(steps, time, sky, claims, rows), new Tally(targets.size(), time.days()));
     }
 
     private Drivers.Followed followed(Block block) {

@@ -118,11 +118,9 @@ class PlanRun implements BackgroundWork {
             progress.step(
                     1,
                     STEPS,
-                    "%s, %d of %d; best plan so far: %s"
+                    "%s; best plan so far: %s"
                             .formatted(
-                                    stage,
-                                    done,
-                                    of,
+                                    of == 1 ? stage : "%s, %d of %d".formatted(stage, done, of),
                                     lateness == 0 ? "nothing late" : lateness + " half-days late, weighted"));
         }
     }

@@ -30,12 +30,14 @@ import org.plumbrow.calc.planning.search.PlanSearch;
 /**
  * The engine, its search alone, the whole branch in one solver and in another: same branches, same seconds, same check.
  * Arguments: sizes and seeds, both with commas, seconds, and unless all are meant the engines. Each run is one line of
- * {@code target/side-by-side-SECONDS.csv}; a run that was stopped goes on behind the last line. The best plan that any run
- * ever found is kept in {@code src/bench/resources/planning/records.csv}.
+ * {@code side-by-side-SECONDS.csv}; a run that was stopped goes on behind the last line, so a line is taken out to be
+ * measured anew. The best plan that any run ever found is kept in {@code records.csv}. Both lie in
+ * {@code src/bench/resources/planning}.
  */
 public final class SideBySide {
 
-    private static final Path RECORDS = Path.of("src/bench/resources/planning/records.csv");
+    private static final Path FOLDER = Path.of("src/bench/resources/planning");
+    private static final Path RECORDS = FOLDER.resolve("records.csv");
     private static final String RECORDS_HEAD = "projects,seed,late,effort";
     private static final int THREADS = 2;
 
@@ -89,7 +91,7 @@ public final class SideBySide {
         List<Engine> engines = arguments.length > 3
                 ? Arrays.stream(arguments[3].split(",")).map(Engine::valueOf).toList()
                 : List.of(Engine.values());
-        Path file = Path.of("target", "side-by-side-%s.csv".formatted(arguments[2]));
+        Path file = FOLDER.resolve("side-by-side-%s.csv".formatted(arguments[2]));
         Set<String> done = new HashSet<>();
         read(file).forEach(line -> done.add(line.branch() + line.engine()));
         for (int size : numbers(arguments[0])) {

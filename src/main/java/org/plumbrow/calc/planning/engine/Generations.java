@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Chance;
+import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.ShiftSearch;
 import org.plumbrow.calc.planning.search.Threads;
@@ -33,28 +33,29 @@ final class Generations {
 
     private final BranchModel model;
     private final int threads;
-    private final BooleanSupplier stopped;
+    private final Watch watch;
     private final Chance chance;
     private final List<Kept> kept = new ArrayList<>();
     private long seed;
 
-    private record Kept(Order order, long cost) {}
+    private record Kept(Order order, long cost, long lateness) {}
 
-    Generations(BranchModel model, long seed, int threads, BooleanSupplier stopped) {
+    Generations(BranchModel model, long seed, int threads, Watch watch) {
         this.model = model;
         this.seed = seed;
         this.threads = threads;
-        this.stopped = stopped;
+        this.watch = watch;
         chance = new Chance(seed);
     }
 
     /**
      * The best order found, of equals the first.
      *
+     * @param stage what is being done, in words, for whoever looks on
      * @param starts the first searches begin from these, one after the other
      * @param decodings orders that all searches together may try
      */
-    Order best(List<Order> starts, int decodings) {
+    Order best(String stage, List<Order> starts, int decodings) {
         int searches = Math.max(starts.size(), decodings / ORDERS_A_SEARCH);
         int each = decodings / searches;
         List<Order> first = new ArrayList<>();
@@ -62,18 +63,19 @@ final class Generations {
             first.add(starts.get(at % starts.size()));
         }
         search(first, each);
-        for (int left = searches - first.size(); left > 0 && goesOn(); left -= A_GENERATION) {
-            search(mixed(Math.min(left, A_GENERATION)), each);
+        for (int done = first.size(); done < searches && goesOn(); done += A_GENERATION) {
+            watch.progress(stage, done, searches, kept.get(0).lateness);
+            search(mixed(Math.min(searches - done, A_GENERATION)), each);
         }
         return kept.isEmpty() ? starts.get(0) : kept.get(0).order;
     }
 
     private boolean goesOn() {
-        return kept.size() > 1 && !stopped.getAsBoolean() && !isNothingLate();
+        return kept.size() > 1 && !watch.isStopped() && !isNothingLate();
     }
 
     private boolean isNothingLate() {
-        return kept.get(0).cost <= model.settledLateness * 1_000_000L;
+        return kept.get(0).cost <= model.settledLateness * Dates.LATE;
     }
 
     private void search(List<Order> from, int decodings) {
@@ -89,8 +91,9 @@ final class Generations {
 
     private Kept searched(Order start, long own, int decodings) {
         ShiftSearch search = new ShiftSearch(model, start, own);
-        search.run(decodings, stopped);
-        return new Kept(search.best(), search.dates().cost());
+        search.run(decodings, watch::isStopped);
+        Dates dates = search.dates();
+        return new Kept(search.best(), dates.cost(), dates.lateness());
     }
 
     /** Orders that cost the same are nearly always the same. */
@@ -103,12 +106,13 @@ final class Generations {
         for (int at = 0; at < count; at++) {
             int first = Math.min(chance.below(kept.size()), chance.below(kept.size()));
             int second = (first + 1 + chance.below(kept.size() - 1)) % kept.size();
-            mixed.add(mixed(kept.get(first).order, kept.get(second).order));
+            mixed.add(mixed(model, kept.get(first).order, kept.get(second).order, chance));
         }
         return mixed;
     }
 
-    private Order mixed(Order first, Order second) {
+    /** Most projects as the first order serves them, the others as the second. */
+    static Order mixed(BranchModel model, Order first, Order second, Chance chance) {
         Order mixed = first.copy();
         for (int[] project : model.projects) {
             if (chance.below(100) < FROM_SECOND) {

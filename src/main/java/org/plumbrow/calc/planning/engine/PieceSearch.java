@@ -76,7 +76,7 @@ final class PieceSearch {
     }
 
     private boolean goesOn(long least, Watch watch) {
-        return !watch.isStopped() && best.cost() > least * 1_000_000L;
+        return !watch.isStopped() && best.cost() > least * Dates.LATE;
     }
 
     private List<Answer> solved(List<Piece> pieces, int threads) {

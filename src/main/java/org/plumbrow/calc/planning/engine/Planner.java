@@ -60,19 +60,21 @@ public final class Planner {
 
     private Found byUrgency() {
         Found start = PlanSearch.found(problem, published, PlanSearch.Effort.NO_SEARCH, watch::isStopped);
-        return searched(start, List.of(start.order(), start.order()), urgentDecodings());
+        return searched(
+                "Searching from what is urgent", start, List.of(start.order(), start.order()), urgentDecodings());
     }
 
     private int urgentDecodings() {
         return effort.proofRounds() == 0 ? effort.decodings() : (int) (effort.decodings() * URGENT_SHARE);
     }
 
-    private Found searched(Found best, List<Order> starts, int decodings) {
+    private Found searched(String stage, Found best, List<Order> starts, int decodings) {
         if (decodings == 0) {
             return best;
         }
-        Order found = new Generations(best.model(), effort.seed(), effort.threads(), watch::isStopped)
-                .best(starts, decodings);
+        watch.progress(stage, 0, 1, best.cost().lateness());
+        Order found =
+                new Generations(best.model(), effort.seed(), effort.threads(), watch).best(stage, starts, decodings);
         return best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), found));
     }
 
@@ -80,7 +82,7 @@ public final class Planner {
         Dates dates = dates(best);
         LowerBound bound = new LowerBound(best.model(), dates);
         if (dates.unplaced() == 0) {
-            watch.progress("Proving how few any plan can have late", 1, 2, dates.lateness());
+            watch.progress("Proving how few any plan can have late", 0, 1, dates.lateness());
             bound.rent(effort.proofRounds(), effort.threads(), watch::isStopped);
         }
         return bound;
@@ -91,10 +93,9 @@ public final class Planner {
         if (bound.isReached() || bound.wishes().isEmpty()) {
             return best;
         }
-        watch.progress("Searching from what crews are worth", 1, 1, best.cost().lateness());
         List<Order> starts = new ArrayList<>(List.of(best.order()));
         bound.wishes().forEach(wishes -> starts.add(Orders.ofWishes(best.model(), wishes)));
-        return searched(best, starts, effort.decodings() - urgentDecodings());
+        return searched("Searching from what crews are worth", best, starts, effort.decodings() - urgentDecodings());
     }
 
     private Found pieces(Found start, long least) {
@@ -117,7 +118,7 @@ public final class Planner {
         if (!whole.isSmall()) {
             return proved(best, bound, ofMostUrgent(best, dates, bound));
         }
-        watch.progress("Giving the whole plan to the solver", 1, 1, dates.lateness());
+        watch.progress("Giving the whole plan to the solver", 0, 1, dates.lateness());
         whole.solve(effort.wholeWork(), effort.seed(), watch::isStopped);
         Found better = whole.better()
                 .map(order -> best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), order)))
@@ -130,7 +131,7 @@ public final class Planner {
         if (!urgent.isSmall()) {
             return 0;
         }
-        watch.progress("Proving what the jobs promised first must have late", 1, 1, dates.lateness());
+        watch.progress("Proving what the jobs promised first must have late", 0, 1, dates.lateness());
         urgent.solve(URGENT_WORK * effort.wholeWork(), effort.seed(), watch::isStopped);
         return urgent.bound();
     }

@@ -18,6 +18,7 @@ public interface Watch {
 
     /**
      * @param stage what is being done, in words
+     * @param of 1 where a stage is not counted
      * @param lateness weighted half-days late of the best plan so far
      */
     void progress(String stage, int done, int of, long lateness);

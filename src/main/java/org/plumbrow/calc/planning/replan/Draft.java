@@ -103,7 +103,7 @@ public final class Draft {
     }
 
     private Plan around(Plan least) {
-        watch.progress("Searching around the published plan", 1, 1, least.weightedHalfDaysLate());
+        watch.progress("Searching around the published plan", 0, 1, least.weightedHalfDaysLate());
         List<Bending> starts = starts();
         int orders = (int) (effort.decodings() * SEARCHED / starts.size());
         List<Callable<Bending>> chains = new ArrayList<>();
@@ -129,10 +129,10 @@ public final class Draft {
     }
 
     private Plan putBack(Plan plan) {
-        watch.progress("Putting back what need not move", 1, 1, plan.weightedHalfDaysLate());
+        watch.progress("Putting back what need not move", 0, 1, plan.weightedHalfDaysLate());
         Order standing = new KnownPlaces(model, plan).kept();
         int orders = effort.decodings() - (int) (effort.decodings() * SEARCHED);
-        Plan back = decoded(new PuttingBack(known, standing).run(orders));
+        Plan back = decoded(new PuttingBack(known, standing).run(orders, watch::isStopped));
         return lessLate(back, plan);
     }
 

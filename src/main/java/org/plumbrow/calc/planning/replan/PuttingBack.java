@@ -1,5 +1,6 @@
 package org.plumbrow.calc.planning.replan;
 
+import java.util.function.BooleanSupplier;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
@@ -32,22 +33,26 @@ final class PuttingBack {
         decoder.decode(start, now);
     }
 
-    /** @param decodings how many orders to try at most; ends when one round over everything puts nothing back */
-    Order run(int decodings) {
+    /** @param decodings how many orders to try at most; ends when stopped or when one round over everything puts nothing back */
+    Order run(int decodings, BooleanSupplier stopped) {
         left = decodings;
         long before = Long.MAX_VALUE;
-        while (left > 0 && known.disturbance(now) < before) {
+        while (goesOn(stopped) && known.disturbance(now) < before) {
             before = known.disturbance(now);
-            for (int project = 0; project < model.projects.length && left > 0; project++) {
+            for (int project = 0; project < model.projects.length && goesOn(stopped); project++) {
                 putBack(project);
             }
-            for (int number = 0; number < model.size() && left > 0; number++) {
+            for (int number = 0; number < model.size() && goesOn(stopped); number++) {
                 if (known.isKnown(number) && !known.stands(number, now)) {
                     putBackAlone(number);
                 }
             }
         }
         return steps.order;
+    }
+
+    private boolean goesOn(BooleanSupplier stopped) {
+        return left > 0 && !stopped.getAsBoolean();
     }
 
     private void putBack(int project) {

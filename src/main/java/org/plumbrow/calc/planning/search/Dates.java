@@ -5,6 +5,9 @@ import org.plumbrow.calc.planning.PlanCost;
 /** Where a decoded order puts each task. */
 public final class Dates {
 
+    /** What a weighted half-day late adds to {@link #cost}. */
+    public static final long LATE = 1_000_000;
+
     /** In the sequence in which they were placed. */
     public final int[] served;
 
@@ -40,7 +43,7 @@ public final class Dates {
 
     /** Its lateness first and disturbance next, as one number; what has no room costs more than any lateness. */
     public long cost() {
-        return (unplaced * 1_000_000L + lateness) * 1_000_000L + Math.min(disturbance, 999_999);
+        return (unplaced * 1_000_000L + lateness) * LATE + Math.min(disturbance, LATE - 1);
     }
 
     public void take(Dates other) {

@@ -86,7 +86,7 @@ public final class ShiftSearch {
     }
 
     private boolean isWorthIt() {
-        return model.projects.length > 1 && bestDates.cost() > model.settledLateness * 1_000_000L;
+        return model.projects.length > 1 && bestDates.cost() > model.settledLateness * Dates.LATE;
     }
 
     /** Lateness, with disturbance as its small change. */

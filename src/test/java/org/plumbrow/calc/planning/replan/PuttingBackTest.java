@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -54,7 +55,7 @@ class PuttingBackTest {
         PlanningProblem problem = LargeBranch.of(20, 1);
         KnownPlaces known = known(problem, problem);
         assertThat(known.disturbance(dates(known.model, drawn(known, 1)))).isPositive();
-        Order back = new PuttingBack(known, drawn(known, 1)).run(ENOUGH);
+        Order back = new PuttingBack(known, drawn(known, 1)).run(ENOUGH, () -> false);
         assertThat(known.disturbance(dates(known.model, back))).isZero();
     }
 
@@ -65,7 +66,7 @@ class PuttingBackTest {
         KnownPlaces known = known(LostWeek.of(problem, 0, 2), problem);
         Order start = drawn(known, seed);
         Dates before = dates(known.model, start);
-        Order back = new PuttingBack(known, start).run(ENOUGH);
+        Order back = new PuttingBack(known, start).run(ENOUGH, () -> false);
         Dates after = dates(known.model, back);
         assertThat(after.lateness()).isLessThanOrEqualTo(before.lateness());
         assertThat(known.disturbance(after)).isLessThan(known.disturbance(before));
@@ -91,7 +92,7 @@ class PuttingBackTest {
                 .order();
         long late = dates(known.model, less).lateness();
         assertThat(late).isLessThan(dates(known.model, known.kept()).lateness());
-        Order back = new PuttingBack(known, less).run(ENOUGH);
+        Order back = new PuttingBack(known, less).run(ENOUGH, () -> false);
         assertThat(dates(known.model, back).lateness()).isLessThanOrEqualTo(late);
     }
 
@@ -114,7 +115,7 @@ class PuttingBackTest {
         // Each is served so early that the other cannot take its place back alone.
         Order swapped = new Order(new int[] {-5, -5}, new int[] {Order.ANY, Order.ANY}, new int[2]);
         swapped.notBefore()[mount] = 2;
-        Order back = new PuttingBack(known, swapped).run(ENOUGH);
+        Order back = new PuttingBack(known, swapped).run(ENOUGH, () -> false);
         Dates dates = dates(known.model, back);
         assertThat(known.stands(mount, dates)).isTrue();
         assertThat(known.stands(fit, dates)).isTrue();
@@ -125,7 +126,20 @@ class PuttingBackTest {
         PlanningProblem problem = LargeBranch.of(20, 1);
         KnownPlaces known = known(problem, problem);
         Order start = drawn(known, 1);
-        Order back = new PuttingBack(known, start).run(0);
+        Order back = new PuttingBack(known, start).run(0, () -> false);
         assertThat(Arrays.equals(back.key(), start.key())).isTrue();
+    }
+
+    @Test
+    void whoStopsKeepsWhatIsPutBackByThen() {
+        PlanningProblem problem = LargeBranch.of(20, 1);
+        KnownPlaces known = known(problem, problem);
+        Order start = drawn(known, 1);
+        AtomicInteger asked = new AtomicInteger();
+        Order back = new PuttingBack(known, start).run(ENOUGH, () -> asked.incrementAndGet() > 5);
+        assertThat(known.disturbance(dates(known.model, back)))
+                .isPositive()
+                .isLessThan(known.disturbance(dates(known.model, start)));
+        assertThat(asked).hasValueLessThan(10);
     }
 }
