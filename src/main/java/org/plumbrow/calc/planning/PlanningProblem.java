@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.plumbrow.calc.calendar.HalfDay;
@@ -89,6 +90,20 @@ public record PlanningProblem(
                 crews,
                 equipment,
                 asked,
+                weather);
+    }
+
+    /** @param change asked of each activity */
+    public PlanningProblem withActivities(UnaryOperator<Activity> change) {
+        return new PlanningProblem(
+                calendar,
+                today,
+                lastDay,
+                projects,
+                activities.stream().map(change).toList(),
+                crews,
+                equipment,
+                promises,
                 weather);
     }
 

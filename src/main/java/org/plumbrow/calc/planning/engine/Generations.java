@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Chance;
-import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Order;
-import org.plumbrow.calc.planning.search.ShiftSearch;
 import org.plumbrow.calc.planning.search.Threads;
 
 /**
@@ -17,7 +15,7 @@ import org.plumbrow.calc.planning.search.Threads;
  * searches find differs by a tenth and more by their chance alone, and hardly gets better with more orders; what two of
  * them chose well goes together. The number of threads changes the time and nothing else.
  */
-final class Generations {
+public final class Generations {
 
     /** Orders that one search tries; by trials at 150 and 300, where half as many did as well. */
     private static final int ORDERS_A_SEARCH = 2_000;
@@ -31,17 +29,33 @@ final class Generations {
     /** Of a hundred projects so many are served as in the second order. By trials: 25 did as well as 50, or a little better. */
     private static final int FROM_SECOND = 25;
 
+    /** One of the searches. */
+    public interface Search {
+
+        /** The same start, seed and number of orders give the same. */
+        Found run(Order start, long seed, int decodings);
+    }
+
+    /**
+     * What one search found.
+     *
+     * @param cost the less the better
+     * @param lateness weighted half-days late
+     * @param perfect no search need go on
+     */
+    public record Found(Order order, double cost, long lateness, boolean perfect) {}
+
     private final BranchModel model;
+    private final Search search;
     private final int threads;
     private final Watch watch;
     private final Chance chance;
-    private final List<Kept> kept = new ArrayList<>();
+    private final List<Found> kept = new ArrayList<>();
     private long seed;
 
-    private record Kept(Order order, long cost, long lateness) {}
-
-    Generations(BranchModel model, long seed, int threads, Watch watch) {
+    public Generations(BranchModel model, Search search, long seed, int threads, Watch watch) {
         this.model = model;
+        this.search = search;
         this.seed = seed;
         this.threads = threads;
         this.watch = watch;
@@ -55,7 +69,7 @@ final class Generations {
      * @param starts the first searches begin from these, one after the other
      * @param decodings orders that all searches together may try
      */
-    Order best(String stage, List<Order> starts, int decodings) {
+    public Order best(String stage, List<Order> starts, int decodings) {
         int searches = Math.max(starts.size(), decodings / ORDERS_A_SEARCH);
         int each = decodings / searches;
         List<Order> first = new ArrayList<>();
@@ -71,33 +85,22 @@ final class Generations {
     }
 
     private boolean goesOn() {
-        return kept.size() > 1 && !watch.isStopped() && !isNothingLate();
-    }
-
-    private boolean isNothingLate() {
-        return kept.get(0).cost <= model.settledLateness * Dates.LATE;
+        return kept.size() > 1 && !watch.isStopped() && !kept.get(0).perfect;
     }
 
     private void search(List<Order> from, int decodings) {
-        List<Callable<Kept>> searches = new ArrayList<>();
+        List<Callable<Found>> searches = new ArrayList<>();
         for (Order start : from) {
             long own = seed++;
-            searches.add(() -> searched(start, own, decodings));
+            searches.add(() -> search.run(start, own, decodings));
         }
         Threads.all(searches, threads).stream().filter(this::isNew).forEach(kept::add);
-        kept.sort(Comparator.comparingLong(Kept::cost));
+        kept.sort(Comparator.comparingDouble(Found::cost));
         kept.subList(Math.min(KEPT, kept.size()), kept.size()).clear();
     }
 
-    private Kept searched(Order start, long own, int decodings) {
-        ShiftSearch search = new ShiftSearch(model, start, own);
-        search.run(decodings, watch::isStopped);
-        Dates dates = search.dates();
-        return new Kept(search.best(), dates.cost(), dates.lateness());
-    }
-
     /** Orders that cost the same are nearly always the same. */
-    private boolean isNew(Kept found) {
+    private boolean isNew(Found found) {
         return kept.stream().noneMatch(each -> each.cost == found.cost);
     }
 
@@ -118,6 +121,8 @@ final class Generations {
             if (chance.below(100) < FROM_SECOND) {
                 for (int number : project) {
                     mixed.key()[number] = second.key()[number];
+                    mixed.crew()[number] = second.crew()[number];
+                    mixed.notBefore()[number] = second.notBefore()[number];
                 }
             }
         }

@@ -22,7 +22,7 @@ final class Orders {
 
     /** Served by where each task would start if all paid for their crews; what no promise waits for by urgency. */
     static Order ofWishes(BranchModel model, int[] wishes) {
-        Order order = Order.urgent(model);
+        Order order = Order.urgent(model).thrifty();
         for (int number = 0; number < model.size(); number++) {
             order.key()[number] = wishes[number] < 0 ? order.key()[number] : wishes[number];
         }

@@ -11,12 +11,14 @@ import org.plumbrow.calc.planning.Promise;
 import org.plumbrow.calc.planning.Published;
 import org.plumbrow.calc.planning.bounds.LowerBound;
 import org.plumbrow.calc.planning.exact.PieceSolver;
+import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Due;
 import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.PlanSearch;
 import org.plumbrow.calc.planning.search.PlanSearch.Found;
+import org.plumbrow.calc.planning.search.ShiftSearch;
 
 /** Makes a plan with all the work it may take, and proves how much better any other could be. */
 public final class Planner {
@@ -60,8 +62,8 @@ public final class Planner {
 
     private Found byUrgency() {
         Found start = PlanSearch.found(problem, published, PlanSearch.Effort.NO_SEARCH, watch::isStopped);
-        return searched(
-                "Searching from what is urgent", start, List.of(start.order(), start.order()), urgentDecodings());
+        Order thrifty = Order.urgent(start.model()).thrifty();
+        return searched("Searching from what is urgent", start, List.of(start.order(), thrifty), urgentDecodings());
     }
 
     private int urgentDecodings() {
@@ -73,9 +75,19 @@ public final class Planner {
             return best;
         }
         watch.progress(stage, 0, 1, best.cost().lateness());
+        BranchModel model = best.model();
+        Generations.Search search = (start, seed, orders) -> shifted(model, start, seed, orders);
         Order found =
-                new Generations(best.model(), effort.seed(), effort.threads(), watch).best(stage, starts, decodings);
-        return best.orBetter(PlanSearch.decoded(best.model(), new Costing(problem, published), found));
+                new Generations(model, search, effort.seed(), effort.threads(), watch).best(stage, starts, decodings);
+        return best.orBetter(PlanSearch.decoded(model, new Costing(problem, published), found));
+    }
+
+    private Generations.Found shifted(BranchModel model, Order start, long seed, int orders) {
+        ShiftSearch search = new ShiftSearch(model, start, seed);
+        search.run(orders, watch::isStopped);
+        Dates dates = search.dates();
+        boolean perfect = dates.cost() <= model.settledLateness * Dates.LATE;
+        return new Generations.Found(search.best(), dates.cost(), dates.lateness(), perfect);
     }
 
     private LowerBound bound(Found best) {

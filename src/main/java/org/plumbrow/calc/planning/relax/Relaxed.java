@@ -160,14 +160,7 @@ final class Relaxed {
     }
 
     private static PlanningProblem withActivity(PlanningProblem problem, String id, UnaryOperator<Activity> change) {
-        return copy(
-                problem,
-                problem.calendar(),
-                problem.activities().stream()
-                        .map(activity -> activity.id().equals(id) ? change.apply(activity) : activity)
-                        .toList(),
-                problem.crews(),
-                problem.equipment());
+        return problem.withActivities(activity -> activity.id().equals(id) ? change.apply(activity) : activity);
     }
 
     private static PlanningProblem withCrews(PlanningProblem problem, List<Crew> crews) {

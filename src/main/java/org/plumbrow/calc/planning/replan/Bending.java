@@ -74,6 +74,11 @@ final class Bending {
         return bestCost;
     }
 
+    /** Of the best order. */
+    long lateness() {
+        return bestLateness;
+    }
+
     /** @param decodings how many orders to try; ends early when stopped or when nothing is late */
     Bending run(int decodings, BooleanSupplier stopped) {
         double unit = LATE * Math.max(1, bestLateness);
@@ -154,7 +159,7 @@ final class Bending {
     private void shift(int number, int by, boolean freed) {
         steps.order.key()[number] += by;
         if (freed) {
-            steps.order.crew()[number] = Order.ANY;
+            steps.order.crew()[number] = Order.THRIFTY;
             steps.order.notBefore()[number] = 0;
         }
     }

@@ -43,7 +43,7 @@ final class BentOrders {
     }
 
     private Order bent(int later, boolean wholeProject, boolean farStands) {
-        Order order = Order.urgent(model);
+        Order order = Order.urgent(model).thrifty();
         boolean[] stays = new boolean[model.size()];
         for (int number = 0; number < model.size(); number++) {
             if (known.isKnown(number)) {
@@ -74,7 +74,7 @@ final class BentOrders {
                 for (int gone : wholeProject ? model.projects[model.tasks[number].project] : new int[] {number}) {
                     stays[gone] = false;
                     order.key()[gone] = (known.isKnown(gone) ? known.start[gone] : order.key()[gone]) + later;
-                    order.crew()[gone] = Order.ANY;
+                    order.crew()[gone] = Order.THRIFTY;
                     order.notBefore()[gone] = 0;
                 }
             }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.planning.Costing;
 import org.plumbrow.calc.planning.Plan;
@@ -12,26 +11,35 @@ import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.Published;
 import org.plumbrow.calc.planning.SerialPlanner;
 import org.plumbrow.calc.planning.engine.Effort;
+import org.plumbrow.calc.planning.engine.Generations;
 import org.plumbrow.calc.planning.engine.Planned;
 import org.plumbrow.calc.planning.engine.Planner;
 import org.plumbrow.calc.planning.engine.Watch;
 import org.plumbrow.calc.planning.search.BranchModel;
+import org.plumbrow.calc.planning.search.Dates;
+import org.plumbrow.calc.planning.search.Decoder;
 import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.PlanSearch;
-import org.plumbrow.calc.planning.search.Threads;
 
 /**
- * The plan that is proposed, with all the work it may take. Where people know one it is searched for around that one, and
- * one made anew takes its place only where that is clearly less late. Last, all that can be put back without more lateness
+ * The plan that is proposed, with all the work it may take. Where people know one it is searched for around that one, then
+ * what stands of the next weeks is held and the rest planned anew; a plan made anew as a whole takes its place only where that
+ * is clearly less late. Last, all that can be put back without more lateness
  * is put back, however far ahead. The change that moves least is the draft where nothing less late is found.
  */
 public final class Draft {
 
-    /** Searches run side by side, each from another order, as many whatever the threads. */
-    private static final int CHAINS_OF_A_KIND = 2;
+    /** The first searches begin from so many orders of each kind, fewer where there are few orders to try. */
+    private static final int STARTS_OF_A_KIND = 6;
 
-    /** Of the orders; the rest puts back. */
-    private static final double SEARCHED = 0.8;
+    private static final int FEWEST_OF_A_KIND = 2;
+
+    private static final int ORDERS_A_START = 2_000;
+
+    /** Of the orders: around the known plan, then for what does not stand in the next weeks; the rest puts back. */
+    private static final double AROUND = 0.2;
+
+    private static final double REST_ANEW = 0.6;
 
     /** So many times the lateness of a plan made anew is borne before people are told new dates for most of their jobs. */
     private static final double WORTH_MOVING = 1.05;
@@ -45,6 +53,7 @@ public final class Draft {
     private final Watch watch;
     private final BranchModel model;
     private final KnownPlaces known;
+    private final Decoder decoder;
 
     private Draft(PlanningProblem problem, Published published, Effort effort, Watch watch) {
         this.problem = problem;
@@ -53,6 +62,7 @@ public final class Draft {
         this.watch = watch;
         model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.of(published));
         known = new KnownPlaces(model, published.plan());
+        decoder = new Decoder(model);
     }
 
     /**
@@ -67,7 +77,7 @@ public final class Draft {
 
     private Planned planned() {
         Plan least = LeastChange.plan(problem, published);
-        Plan around = least.weightedHalfDaysLate() > model.settledLateness ? lessLate(least, around(least)) : least;
+        Plan around = least.weightedHalfDaysLate() > model.settledLateness ? around(least) : least;
         Published standing = new Published(around, HalfDay.afternoon(problem.lastDay()));
         Planned planned = Planner.plan(problem, Optional.of(standing), effort, watch);
         Plan chosen = isWorthMoving(planned.plan(), around) ? planned.plan() : around;
@@ -103,26 +113,39 @@ public final class Draft {
     }
 
     private Plan around(Plan least) {
-        watch.progress("Searching around the published plan", 0, 1, least.weightedHalfDaysLate());
-        List<Bending> starts = starts();
-        int orders = (int) (effort.decodings() * SEARCHED / starts.size());
-        List<Callable<Bending>> chains = new ArrayList<>();
-        starts.forEach(chain -> chains.add(() -> chain.run(orders, watch::isStopped)));
-        return Threads.all(chains, effort.threads()).stream()
-                .min(Comparator.comparingDouble(Bending::cost))
-                .map(chain -> decoded(chain.best()))
-                .orElse(least);
+        String stage = "Searching around the published plan";
+        watch.progress(stage, 0, 1, least.weightedHalfDaysLate());
+        int orders = (int) (effort.decodings() * AROUND);
+        Order bent = new Generations(model, this::bent, effort.seed(), effort.threads(), watch)
+                .best(stage, starts(orders), orders);
+        return lessLate(lessLate(least, decoded(bent)), restAnew(bent));
+    }
+
+    /** What an order leaves standing of the next weeks, and all else as if nothing were known of it. */
+    private Plan restAnew(Order bent) {
+        Dates dates = decoder.emptyDates();
+        decoder.decode(bent, dates);
+        Effort some = new Effort(
+                effort.seed(), (int) (effort.decodings() * REST_ANEW), 0, effort.proofRounds(), 0, effort.threads());
+        return Planner.plan(new StandingWeeks(known, dates).fixed(), Optional.empty(), some, watch)
+                .plan();
+    }
+
+    private Generations.Found bent(Order start, long seed, int orders) {
+        Bending bending = new Bending(known, start, seed).run(orders, watch::isStopped);
+        boolean perfect = bending.lateness() <= model.settledLateness;
+        return new Generations.Found(bending.best(), bending.cost(), bending.lateness(), perfect);
     }
 
     /** The best orders with what lies far ahead standing, and the best with it free: neither kind is always the better one. */
-    private List<Bending> starts() {
+    private List<Order> starts(int orders) {
+        int ofAKind = Math.max(FEWEST_OF_A_KIND, Math.min(STARTS_OF_A_KIND, orders / (2 * ORDERS_A_START)));
         BentOrders bent = new BentOrders(known);
-        List<Bending> starts = new ArrayList<>();
+        List<Order> starts = new ArrayList<>();
         for (boolean farStands : new boolean[] {true, false}) {
             bent.all(farStands).stream()
-                    .map(order -> new Bending(known, order, effort.seed()))
-                    .sorted(Comparator.comparingDouble(Bending::cost))
-                    .limit(CHAINS_OF_A_KIND)
+                    .sorted(Comparator.comparingDouble(order -> new Bending(known, order, effort.seed()).cost()))
+                    .limit(ofAKind)
                     .forEach(starts::add);
         }
         return starts;
@@ -131,7 +154,7 @@ public final class Draft {
     private Plan putBack(Plan plan) {
         watch.progress("Putting back what need not move", 0, 1, plan.weightedHalfDaysLate());
         Order standing = new KnownPlaces(model, plan).kept();
-        int orders = effort.decodings() - (int) (effort.decodings() * SEARCHED);
+        int orders = (int) (effort.decodings() * (1 - AROUND - REST_ANEW));
         Plan back = decoded(new PuttingBack(known, standing).run(orders, watch::isStopped));
         return lessLate(back, plan);
     }

@@ -69,7 +69,7 @@ public final class BranchModel {
         tasks = free.stream().map(making::task).toArray(Task[]::new);
         groups = making.groups();
         successors = successors(tasks);
-        flat = new FlatTasks(tasks, successors);
+        flat = new FlatTasks(tasks, successors, new Tolls(tasks, groups, crews.length));
         order = order(tasks, successors);
         projects = byProject(projectNumbers.size());
         List<Due> found = new ArrayList<>();

@@ -3,8 +3,8 @@ package org.plumbrow.calc.planning.search;
 import java.util.Arrays;
 
 /**
- * The first place for a work among crews and equipment: with the crew that finishes it first, among equals one that nobody
- * waits for, then the first in the problem's order. Crews that take equally long are looked at together; by itself only one
+ * The first place for a work among crews and equipment: with the crew that finishes it first, or first for its toll, among
+ * equals one that nobody waits for, then the first in the problem's order. Crews that take equally long are looked at together; by itself only one
  * that would be away meanwhile, or that has to do it.
  */
 final class FirstPlace {
@@ -25,6 +25,10 @@ final class FirstPlace {
     private int bestIndex;
     private int bestLength;
     private boolean bestWaits;
+    /** End and toll of the best, in parts of a half-day. */
+    private int bestCost;
+    /** Of the crews looked at. */
+    private int toll;
 
     FirstPlace(BranchModel model) {
         slots = model.slots;
@@ -47,20 +51,26 @@ final class FirstPlace {
     /**
      * Whether there is one, which is then booked.
      *
-     * @param only the one crew that may, or -1
+     * @param who the one crew that may, or what {@link Order} says of any
      */
-    boolean take(CrewJob job, int from, int only) {
+    boolean take(CrewJob job, int from, int who) {
         crew = NOWHERE;
-        finish = Integer.MAX_VALUE;
+        bestCost = Integer.MAX_VALUE;
         bestWaits = true;
-        if (only == NOWHERE) {
+        toll = 0;
+        if (who == Order.ANY) {
             for (Team team : job.teams()) {
                 look(job, team, from);
             }
+        } else if (who == Order.THRIFTY) {
+            for (CrewJob.Tolled tolled : job.tolled()) {
+                toll = tolled.toll();
+                look(job, tolled.team(), from);
+            }
         } else {
-            int choice = Arrays.binarySearch(job.crews(), only);
+            int choice = Arrays.binarySearch(job.crews(), who);
             if (choice >= 0) {
-                look(job, only, job.halfDays()[choice], from);
+                look(job, who, job.halfDays()[choice], from);
             }
         }
         if (crew == NOWHERE) {
@@ -140,17 +150,24 @@ final class FirstPlace {
     }
 
     private boolean isTooLate(int end, int number) {
-        return end >= slots.size || end > finish || (end == finish && !bestWaits && number > crew);
+        int cost = cost(end);
+        return end >= slots.size || cost > bestCost || (cost == bestCost && !bestWaits && number > crew);
+    }
+
+    private int cost(int end) {
+        return Tolls.UNIT * end + toll;
     }
 
     private void takeIfBest(int number, int index, int length, int end, boolean waits) {
-        if (end < finish || (end == finish && (waits == bestWaits ? number < crew : bestWaits))) {
+        int cost = cost(end);
+        if (cost < bestCost || (cost == bestCost && (waits == bestWaits ? number < crew : bestWaits))) {
             crew = number;
             start = books[number].days.present[index];
             finish = end;
             bestIndex = index;
             bestLength = length;
             bestWaits = waits;
+            bestCost = cost;
         }
     }
 

@@ -45,9 +45,10 @@ final class FlatTasks {
 
     private final List<int[]> found = new ArrayList<>();
     private final Map<int[], Integer> tableNumbers = new IdentityHashMap<>();
-    private final CrewJobs crewJobs = new CrewJobs();
+    private final CrewJobs crewJobs;
 
-    FlatTasks(Task[] tasks, int[][] successors) {
+    FlatTasks(Task[] tasks, int[][] successors, Tolls tolls) {
+        crewJobs = new CrewJobs(tolls);
         row = new int[tasks.length];
         predecessors = new int[tasks.length];
         int size = 0;

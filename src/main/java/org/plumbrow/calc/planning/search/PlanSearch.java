@@ -64,7 +64,8 @@ public final class PlanSearch {
             best = best.orBetter(decoded(model, costing, rightShift(model)));
         }
         if (effort.decodings() > 0) {
-            ShiftSearch search = new ShiftSearch(model, best.order(), effort.seed());
+            Order start = published.isPresent() ? best.order() : best.order().thrifty();
+            ShiftSearch search = new ShiftSearch(model, start, effort.seed());
             search.run(effort.decodings(), stopped);
             best = best.orBetter(decoded(model, costing, search.best()));
         }
@@ -81,7 +82,7 @@ public final class PlanSearch {
         return new Found(model, plan, costing.of(plan), order);
     }
 
-    /** What people know, kept: same sequence, same crews, nothing earlier; what has to move moves later. */
+    /** What people know, kept: same sequence, same crews, nothing earlier; what has to move moves later, what is new comes behind. */
     static Order rightShift(BranchModel model) {
         Order order = Order.urgent(model);
         for (int number = 0; number < model.size(); number++) {
@@ -90,6 +91,8 @@ public final class PlanSearch {
                 order.key()[number] = task.knownStart;
                 order.crew()[number] = mayStill(task) ? task.knownCrew : Order.ANY;
                 order.notBefore()[number] = task.knownStart;
+            } else if (task.kind == Task.Kind.CREW) {
+                order.key()[number] += model.slots.size;
             }
         }
         return order;

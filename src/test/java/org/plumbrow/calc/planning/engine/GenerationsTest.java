@@ -26,9 +26,19 @@ class GenerationsTest {
         return BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
     }
 
+    private static Generations generations(BranchModel model, int threads, Watch watch) {
+        Generations.Search search = (start, seed, orders) -> {
+            ShiftSearch shifts = new ShiftSearch(model, start, seed);
+            shifts.run(orders, watch::isStopped);
+            return new Generations.Found(
+                    shifts.best(), shifts.dates().cost(), shifts.dates().lateness(), false);
+        };
+        return new Generations(model, search, 1, threads, watch);
+    }
+
     private static Order searched(BranchModel model, int threads, int decodings) {
         Order urgent = Order.urgent(model);
-        return new Generations(model, 1, threads, Watch.NOBODY).best(STAGE, List.of(urgent, urgent), decodings);
+        return generations(model, threads, Watch.NOBODY).best(STAGE, List.of(urgent, urgent), decodings);
     }
 
     private static long late(BranchModel model, Order order) {
@@ -68,7 +78,7 @@ class GenerationsTest {
             poor.key()[number] = -poor.key()[number];
         }
         Order urgent = Order.urgent(model);
-        Order best = new Generations(model, 1, 2, Watch.NOBODY).best(STAGE, List.of(poor, urgent), 1);
+        Order best = generations(model, 2, Watch.NOBODY).best(STAGE, List.of(poor, urgent), 1);
         assertThat(late(model, best)).isEqualTo(late(model, urgent)).isLessThan(late(model, poor));
     }
 
@@ -76,7 +86,7 @@ class GenerationsTest {
     void whoStopsKeepsTheBestSoFar() {
         BranchModel model = model(60, 2);
         Told stopped = new Told(new ArrayList<>(), true);
-        Order best = new Generations(model, 1, 2, stopped).best(STAGE, List.of(Order.urgent(model)), 1_000_000);
+        Order best = generations(model, 2, stopped).best(STAGE, List.of(Order.urgent(model)), 1_000_000);
         assertThat(best.key()).isEqualTo(Order.urgent(model).key());
     }
 
@@ -107,7 +117,7 @@ class GenerationsTest {
         BranchModel model = model(60, 2);
         Told told = new Told(new ArrayList<>(), false);
         Order urgent = Order.urgent(model);
-        Order best = new Generations(model, 1, 2, told).best(STAGE, List.of(urgent, urgent), 40_000);
+        Order best = generations(model, 2, told).best(STAGE, List.of(urgent, urgent), 40_000);
         assertThat(told.steps).extracting(Step::done).containsExactly(12, 18);
         assertThat(told.steps).allSatisfy(step -> {
             assertThat(step.stage).isEqualTo(STAGE);

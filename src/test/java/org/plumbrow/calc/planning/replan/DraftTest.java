@@ -41,12 +41,13 @@ class DraftTest {
 
     @Test
     void onAnOverloadedBranchALostWeekLeavesLessLateThanTheLeastChangeAndMostOfTheNextWeeksStand() {
-        PlanningProblem problem = LargeBranch.of(OVERLOADED, 1);
+        PlanningProblem problem = LargeBranch.of(100, 1);
+        Effort effort = new Effort(1, 4_000, 1, 100, 0, 2);
         Published known = known(
                 problem,
-                Planner.plan(problem, Optional.empty(), effort(2), Watch.NOBODY).plan());
+                Planner.plan(problem, Optional.empty(), effort, Watch.NOBODY).plan());
         PlanningProblem lost = LostWeek.of(problem, 0, 2);
-        Planned draft = Draft.of(lost, Optional.of(known), new Effort(1, 8_000, 1, 30, 0, 2), Watch.NOBODY);
+        Planned draft = Draft.of(lost, Optional.of(known), effort, Watch.NOBODY);
         assertThat(PlanCheck.breaches(lost, draft.plan())).isEmpty();
         assertThat(draft.plan().weightedHalfDaysLate())
                 .isLessThan(LeastChange.plan(lost, known).weightedHalfDaysLate())
@@ -54,7 +55,7 @@ class DraftTest {
         long countedOn = draft.plan().placements().keySet().stream()
                 .filter(id -> known.known(id).isPresent())
                 .count();
-        assertThat(movedOfCountedOn(known, draft.plan())).isLessThanOrEqualTo(countedOn / 4);
+        assertThat(movedOfCountedOn(known, draft.plan())).isLessThanOrEqualTo(countedOn / 5);
     }
 
     @Test

@@ -32,6 +32,7 @@ class DecoderTest {
             Random random = new Random(seed);
             for (int number = 0; number < model.size(); number++) {
                 order.key()[number] += random.nextInt(40) - 20;
+                order.crew()[number] = random.nextBoolean() ? Order.ANY : Order.THRIFTY;
                 order.notBefore()[number] =
                         random.nextInt(10) == 0 ? random.nextInt(Math.min(30, model.slots.size)) : 0;
             }
@@ -44,6 +45,7 @@ class DecoderTest {
         PlanningProblem problem = LargeBranch.of(75, 3);
         BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
         same(3, problem, model, Order.urgent(model));
+        same(3, problem, model, Order.urgent(model).thrifty());
     }
 
     @Test
@@ -64,6 +66,7 @@ class DecoderTest {
                 new WeatherAllowance(lost));
         BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
         same(5, problem, model, Order.urgent(model));
+        same(5, problem, model, Order.urgent(model).thrifty());
     }
 
     private static void same(long seed, PlanningProblem problem, BranchModel model, Order order) {

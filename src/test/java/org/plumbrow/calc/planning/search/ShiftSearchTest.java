@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.plumbrow.calc.planning.LargeBranch;
 import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanCheck;
@@ -30,6 +32,22 @@ class ShiftSearchTest {
                 .isEqualTo(search.dates().lateness())
                 .isLessThan(SerialPlanner.plan(BRANCH).weightedHalfDaysLate() * 3 / 4);
         assertThat(PlanCheck.breaches(BRANCH, plan)).isEmpty();
+    }
+
+    /** What crews' time is worth, which nobody else may use meanwhile, is most of what a search from urgency leaves late. */
+    @ParameterizedTest
+    @ValueSource(longs = {3, 5, 7})
+    void crewsThatAreSpentThriftilyLeaveLessLate(long seed) {
+        PlanningProblem problem = LargeBranch.of(150, seed);
+        BranchModel model = BranchModel.of(problem, SerialPlanner.plan(problem), Optional.empty());
+        assertThat(late(model, Order.urgent(model).thrifty(), 1_500))
+                .isLessThan(late(model, Order.urgent(model), 1_500));
+    }
+
+    private static long late(BranchModel model, Order start, int orders) {
+        ShiftSearch search = new ShiftSearch(model, start, 1);
+        search.run(orders, () -> false);
+        return search.dates().lateness();
     }
 
     @Test
