@@ -75,16 +75,32 @@ final class FreePlacing {
                 return;
             }
         }
-        Readiness ready = Readiness.of(number, board)
-                .notBefore(guidance.notBefore(board.activity(number).id()), board);
+        Readiness free = Readiness.of(number, board);
+        Readiness ready =
+                free.notBefore(guidance.notBefore(board.activity(number).id()), board);
         Work work = board.activity(number).work();
         if (work instanceof Work.Waiting wait) {
             placing.waiting(number, wait, ready);
         } else if (work instanceof Work.AtDesk desk) {
             placing.atDesk(number, desk.halfDays(), ready);
         } else {
-            placing.byFirstCrew(number, crews(number), crew -> placing.choice.halfDays(number, crew), ready);
+            List<Integer> crews = crews(number);
+            Readiness bounding = crews.size() == 1 ? bounding(number, crews.get(0), free, ready) : ready;
+            placing.byFirstCrew(number, crews, crew -> placing.choice.halfDays(number, crew), bounding);
         }
+    }
+
+    /** Of a start that is held: what would bound it anyway, where its crew has no room for it earlier. */
+    private Readiness bounding(int number, int crew, Readiness free, Readiness held) {
+        if (free.slot() == held.slot()) {
+            return held;
+        }
+        int halfDays = placing.choice.halfDays(number, crew);
+        return placing.search
+                .first(number, crew, halfDays, free.slot(), free.bound(), board.time.size())
+                .filter(earliest -> earliest.start() >= held.slot())
+                .map(earliest -> free)
+                .orElse(held);
     }
 
     /** The crew that the guidance names, if it may; else all that may. */

@@ -58,6 +58,28 @@ class CostingTest {
     }
 
     @Test
+    void aStartThatIsHeldWhereItsCrewHasNoRoomEarlierIsBoundByTheCrew() {
+        SmallBranch branch = new SmallBranch()
+                .project("farm", "Farm")
+                .project("barn", "Barn")
+                .crew("roofers", "Roofers", Set.of("ROOF"));
+        PlanningProblem problem = branch.activity(branch.work("mount", "farm", "mount", "ROOF", 2))
+                .activity(branch.work("fit", "barn", "fit", "ROOF", 2))
+                .problem();
+        assertThat(fitHeldUntil(problem, 2).bound()).isEqualTo(new Bound.CrewBusy("roofers", "mount", afternoon(1)));
+        assertThat(fitHeldUntil(problem, 3).bound()).isEqualTo(new Bound.Kept(morning(3)));
+    }
+
+    private static Placement fitHeldUntil(PlanningProblem problem, int dayOfMarch) {
+        Guidance held = new Guidance(Map.of(
+                "mount", new Guidance.Guide(0, Optional.of("roofers"), Optional.empty()),
+                "fit", new Guidance.Guide(1, Optional.of("roofers"), Optional.of(morning(dayOfMarch)))));
+        Placement fit = SerialPlanner.plan(problem, held).of("fit").orElseThrow();
+        assertThat(fit.start()).isEqualTo(morning(dayOfMarch));
+        return fit;
+    }
+
+    @Test
     void anEarlierPartDecides() {
         PlanCost late = new PlanCost(0, 2, 0, 0, 0);
         assertThat(new PlanCost(0, 1, 99, 99, 99).isBetterThan(late)).isTrue();

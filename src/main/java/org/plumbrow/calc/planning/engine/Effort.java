@@ -26,7 +26,7 @@ public record Effort(long seed, int decodings, int rounds, int proofRounds, doub
     private static final int LEAST_ORDERS = 20_000;
     private static final int MOST_ORDERS = 80_000;
 
-    /** In the background: some seconds where little is late, a minute where much is. */
+    /** In the background: some seconds where little is late, a minute or two where much is. */
     public static Effort background(int projects, int threads) {
         int decodings = Math.max(LEAST_ORDERS, Math.min(MOST_ORDERS, ORDERS_A_PROJECT * projects));
         return new Effort(1, decodings, 40, 1_500, 1, threads);

@@ -121,14 +121,18 @@ public final class Draft {
         return lessLate(lessLate(least, decoded(bent)), restAnew(bent));
     }
 
-    /** What an order leaves standing of the next weeks, and all else as if nothing were known of it. */
+    /**
+     * What an order leaves standing of the next weeks, and all else as if nothing were known of it. It is made once more from
+     * where everything stands, as nothing of it is settled and each date has to say what bounds it.
+     */
     private Plan restAnew(Order bent) {
         Dates dates = decoder.emptyDates();
         decoder.decode(bent, dates);
         Effort some = new Effort(
                 effort.seed(), (int) (effort.decodings() * REST_ANEW), 0, effort.proofRounds(), 0, effort.threads());
-        return Planner.plan(new StandingWeeks(known, dates).fixed(), Optional.empty(), some, watch)
+        Plan rest = Planner.plan(new StandingWeeks(known, dates).fixed(), Optional.empty(), some, watch)
                 .plan();
+        return decoded(new KnownPlaces(model, rest).kept());
     }
 
     private Generations.Found bent(Order start, long seed, int orders) {
