@@ -3,6 +3,7 @@ package org.plumbrow.calc.planning.replan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.planning.LargeBranch;
@@ -11,6 +12,7 @@ import org.plumbrow.calc.planning.PlanCheck;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.Published;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.SmallBranch;
 import org.plumbrow.calc.planning.engine.Effort;
 import org.plumbrow.calc.planning.engine.Planned;
 import org.plumbrow.calc.planning.engine.Planner;
@@ -87,6 +89,23 @@ class DraftTest {
         assertThat(draft(problem, known, 2).plan().placements().values())
                 .allSatisfy(place -> assertThat(known.plan().of(place.activityId()))
                         .hasValueSatisfying(was -> assertThat(place.start()).isEqualTo(was.start())));
+    }
+
+    @Test
+    void whereAllOfALateBranchLiesInTheNextWeeksItStands() {
+        SmallBranch branch = new SmallBranch()
+                .project("farm", "Farm")
+                .project("barn", "Barn")
+                .crew("roofers", "Roofers", Set.of("ROOF"));
+        PlanningProblem problem = branch.activity(branch.work("mount", "farm", "mount", "ROOF", 4))
+                .activity(branch.work("fit", "barn", "fit", "ROOF", 4))
+                .promise("farm", "mount", 1)
+                .promise("barn", "fit", 1)
+                .problem();
+        Published known = known(problem, SerialPlanner.plan(problem));
+        Planned draft = draft(problem, known, 2);
+        assertThat(draft.plan().placements()).isEqualTo(known.plan().placements());
+        assertThat(draft.lowerBound()).isPositive().isLessThanOrEqualTo(draft.plan().weightedHalfDaysLate());
     }
 
     @Test
