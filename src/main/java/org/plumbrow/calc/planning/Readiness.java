@@ -21,16 +21,21 @@ record Readiness(int slot, Bound bound) {
         return latest.orLater(afterPredecessors(number, board));
     }
 
-    /** What the predecessors that have a date say; before everything when there are none. */
+    /**
+     * What the predecessors that have a date say; before everything when there are none. Of those that bind alike rather one
+     * that could not be earlier than one that is kept on its date: a wait that is timed to what needs it ends with what is needed.
+     */
     static Readiness afterPredecessors(int number, Board board) {
         Readiness latest = new Readiness(0, new Bound.Today());
+        boolean isKept = false;
         List<Predecessor> links = board.activity(number).predecessors();
         for (int link = 0; link < links.size(); link++) {
             Placement before = board.placed[board.network.predecessors[number][link]];
             if (before != null) {
                 int slot = board.time.readyAfter(before.finish(), links.get(link));
-                if (slot > latest.slot) {
+                if (slot > latest.slot || (slot == latest.slot && isKept)) {
                     latest = new Readiness(slot, new Bound.After(before.activityId(), before.finish()));
+                    isKept = before.bound() instanceof Bound.Kept;
                 }
             }
         }

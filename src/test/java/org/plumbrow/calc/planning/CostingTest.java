@@ -70,6 +70,23 @@ class CostingTest {
         assertThat(fitHeldUntil(problem, 3).bound()).isEqualTo(new Bound.Kept(morning(3)));
     }
 
+    @Test
+    void ofTwoThatEndAlikeTheOneBindsThatIsNotJustKeptOnItsDate() {
+        SmallBranch branch = new SmallBranch().project("farm", "Farm").crew("roofers", "Roofers", Set.of("ROOF"));
+        PlanningProblem problem = branch.activity(SmallBranch.waiting("agreement", "farm", "agreement", 1))
+                .activity(branch.work("mount", "farm", "mount", "ROOF", 6))
+                .activity(branch.work("fit", "farm", "fit", "ROOF", 2)
+                        .after(new Predecessor("agreement", 0, 0), new Predecessor("mount", 0, 0)))
+                .problem();
+        Guidance held =
+                new Guidance(Map.of("agreement", new Guidance.Guide(0, Optional.empty(), Optional.of(morning(2)))));
+        Plan plan = SerialPlanner.plan(problem, held);
+        assertThat(plan.of("agreement").orElseThrow().bound()).isEqualTo(new Bound.Kept(morning(2)));
+        assertThat(plan.of("agreement").orElseThrow().finish())
+                .isEqualTo(plan.of("mount").orElseThrow().finish());
+        assertThat(plan.of("fit").orElseThrow().bound()).isEqualTo(new Bound.After("mount", afternoon(3)));
+    }
+
     private static Placement fitHeldUntil(PlanningProblem problem, int dayOfMarch) {
         Guidance held = new Guidance(Map.of(
                 "mount", new Guidance.Guide(0, Optional.of("roofers"), Optional.empty()),

@@ -105,7 +105,9 @@ class DraftTest {
         Published known = known(problem, SerialPlanner.plan(problem));
         Planned draft = draft(problem, known, 2);
         assertThat(draft.plan().placements()).isEqualTo(known.plan().placements());
-        assertThat(draft.lowerBound()).isPositive().isLessThanOrEqualTo(draft.plan().weightedHalfDaysLate());
+        assertThat(draft.lowerBound())
+                .isPositive()
+                .isLessThanOrEqualTo(draft.plan().weightedHalfDaysLate());
     }
 
     @Test
