@@ -58,8 +58,8 @@ public class ProjectOutlook {
         public static final AtTheGate NOTHING = new AtTheGate(null, null, null, null, null);
     }
 
+    /** For whoever has read in turn ({@link Journal#inTurn}) how it stands. */
     public void nextGate(UUID projectId, AtTheGate gate) {
-        journal.inTurn(projectId);
         jdbc.sql("""
                 update project_line
                    set missing = cast(:missing as int), missing_of = cast(:of as int), acts_next = cast(:who as text),

@@ -6,6 +6,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import org.plumbrow.database.BackgroundTasks;
 import org.plumbrow.project.Duty;
+import org.plumbrow.project.Journal;
 import org.plumbrow.project.ProjectFacts;
 import org.plumbrow.project.ProjectOutlook;
 import org.plumbrow.project.ProjectOutlook.AtTheGate;
@@ -24,6 +25,7 @@ public class Gates {
     private final GateBook book;
     private final Projects projects;
     private final ProjectOutlook outlook;
+    private final Journal journal;
     private final GateRoles roles;
     private final BackgroundTasks tasks;
     private final GateRules rules;
@@ -32,6 +34,7 @@ public class Gates {
             GateBook book,
             Projects projects,
             ProjectOutlook outlook,
+            Journal journal,
             GateRoles roles,
             BackgroundTasks tasks,
             GateRules rules) {
@@ -40,6 +43,7 @@ public class Gates {
         this.book = book;
         this.projects = projects;
         this.outlook = outlook;
+        this.journal = journal;
         this.roles = roles;
     }
 
@@ -119,11 +123,13 @@ public class Gates {
 
     /**
      * Tells the list of projects anew what is missing at the next gate and who acts. For rooms whose data a rule reads,
-     * in the transaction in which these data changed.
+     * in the transaction in which these data changed. It waits for its turn before it reads: an answer that is being kept
+     * meanwhile would be told as missing.
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public void lookAgain(UUID projectId) {
         if (!LooksPutOff.takes(projectId)) {
+            journal.inTurn(projectId);
             tell(projects.factsUnchecked(projectId), this::next);
         }
     }
@@ -140,7 +146,7 @@ public class Gates {
         tasks.soon(LookAgain.at(branchId));
     }
 
-    /** As {@link #lookAgain(UUID)} for whoever has read the project and what its branch asks already. */
+    /** As {@link #lookAgain(UUID)} for whoever has read the project, in its turn, and what its branch asks already. */
     void lookAgain(ProjectFacts facts, List<AskedItem> asked) {
         if (!LooksPutOff.takes(facts.id())) {
             tell(facts, project -> Stage.after(project.stage()).map(to -> book.open(project, to, asked)));

@@ -2,6 +2,7 @@ package org.plumbrow.project.gate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -21,6 +23,7 @@ import org.plumbrow.PlumbrowTest;
 import org.plumbrow.TestClock;
 import org.plumbrow.TestWorld;
 import org.plumbrow.TestWorld.TestBranch;
+import org.plumbrow.database.BranchWall;
 import org.plumbrow.project.JournalLine;
 import org.plumbrow.project.JournalUndo;
 import org.plumbrow.project.ProjectFixture;
@@ -431,6 +434,33 @@ class GateAnswersTest {
                 .isEqualTo("15 of 17, meter department: Distances from array to inverter, meter and disconnect.");
         road.answerAll(branch, project, Stage.SURVEYED);
         assertThat(told.get()).isEqualTo("0 of 17, Tamsin, project manager: Pass the gate to surveyed.");
+    }
+
+    /** A look in the background that reads before somebody's answer is kept, and tells the list after it, would tell what was. */
+    @Test
+    void aLookInTheBackgroundWaitsForAnAnswerThatIsBeingKept() {
+        CompletableFuture<Boolean> look = manager(() -> transaction.execute(status -> {
+            answers.answer(project, ItemAnswer.first("surveyed.9", Given.confirm()));
+            CompletableFuture<Boolean> asked =
+                    CompletableFuture.supplyAsync(() -> BranchWall.within(branch.id(), this::lookedAgain));
+            await().until(() -> jdbc.sql("select count(*) from pg_locks where not granted")
+                            .query(Long.class)
+                            .single()
+                    > 0);
+            return asked;
+        }));
+        assertThat(look.join()).isTrue();
+        int missing = manager(
+                () -> transaction.execute(status -> jdbc.sql("select missing from project_line where project_id = ?")
+                        .param(project)
+                        .query(Integer.class)
+                        .single()));
+        assertThat(missing).isEqualTo(15);
+    }
+
+    private boolean lookedAgain() {
+        transaction.executeWithoutResult(status -> gates.lookAgain(project));
+        return true;
     }
 
     @Test
