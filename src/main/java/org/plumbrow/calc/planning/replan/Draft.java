@@ -148,8 +148,10 @@ public final class Draft {
         List<Order> starts = new ArrayList<>();
         for (boolean farStands : new boolean[] {true, false}) {
             bent.all(farStands).stream()
-                    .sorted(Comparator.comparingDouble(order -> new Bending(known, order, effort.seed()).cost()))
+                    .map(order -> new Bending(known, order, effort.seed()))
+                    .sorted(Comparator.comparingDouble(Bending::cost))
                     .limit(ofAKind)
+                    .map(Bending::best)
                     .forEach(starts::add);
         }
         return starts;
