@@ -59,10 +59,7 @@ class CostingTest {
 
     @Test
     void aStartThatIsHeldWhereItsCrewHasNoRoomEarlierIsBoundByTheCrew() {
-        SmallBranch branch = new SmallBranch()
-                .project("farm", "Farm")
-                .project("barn", "Barn")
-                .crew("roofers", "Roofers", Set.of("ROOF"));
+        SmallBranch branch = SmallBranch.ofRoofers();
         PlanningProblem problem = branch.activity(branch.work("mount", "farm", "mount", "ROOF", 2))
                 .activity(branch.work("fit", "barn", "fit", "ROOF", 2))
                 .problem();

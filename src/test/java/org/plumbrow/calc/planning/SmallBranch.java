@@ -24,6 +24,14 @@ public final class SmallBranch {
     private WeatherAllowance weather = WeatherAllowance.NONE;
     private HalfDay today = HalfDay.morning(MONDAY);
 
+    /** A farm and a barn, and one crew of roofers for both. */
+    public static SmallBranch ofRoofers() {
+        return new SmallBranch()
+                .project("farm", "Farm")
+                .project("barn", "Barn")
+                .crew("roofers", "Roofers", Set.of("ROOF"));
+    }
+
     public static HalfDay morning(int dayOfMarch) {
         return HalfDay.morning(LocalDate.of(2027, 3, dayOfMarch));
     }

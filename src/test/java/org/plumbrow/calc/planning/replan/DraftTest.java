@@ -3,7 +3,6 @@ package org.plumbrow.calc.planning.replan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.planning.LargeBranch;
@@ -93,10 +92,7 @@ class DraftTest {
 
     @Test
     void whereAllOfALateBranchLiesInTheNextWeeksItStands() {
-        SmallBranch branch = new SmallBranch()
-                .project("farm", "Farm")
-                .project("barn", "Barn")
-                .crew("roofers", "Roofers", Set.of("ROOF"));
+        SmallBranch branch = SmallBranch.ofRoofers();
         PlanningProblem problem = branch.activity(branch.work("mount", "farm", "mount", "ROOF", 4))
                 .activity(branch.work("fit", "barn", "fit", "ROOF", 4))
                 .promise("farm", "mount", 1)

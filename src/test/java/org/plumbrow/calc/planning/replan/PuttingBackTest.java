@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,10 +97,7 @@ class PuttingBackTest {
 
     @Test
     void twoThatTookEachOthersPlaceGoBackTogether() {
-        SmallBranch branch = new SmallBranch()
-                .project("farm", "Farm")
-                .project("barn", "Barn")
-                .crew("roofers", "Roofers", Set.of("ROOF"));
+        SmallBranch branch = SmallBranch.ofRoofers();
         PlanningProblem problem = branch.activity(branch.work("mount", "farm", "mount", "ROOF", 2))
                 .activity(branch.work("fit", "barn", "fit", "ROOF", 2))
                 .promise("farm", "mount", 1)

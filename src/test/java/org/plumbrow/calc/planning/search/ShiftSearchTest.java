@@ -34,7 +34,7 @@ class ShiftSearchTest {
         assertThat(PlanCheck.breaches(BRANCH, plan)).isEmpty();
     }
 
-    /** What crews' time is worth, which nobody else may use meanwhile, is most of what a search from urgency leaves late. */
+    /** A search over sequences alone gives short works to fast crews, and cannot see that it does. */
     @ParameterizedTest
     @ValueSource(longs = {3, 5, 7})
     void crewsThatAreSpentThriftilyLeaveLessLate(long seed) {
