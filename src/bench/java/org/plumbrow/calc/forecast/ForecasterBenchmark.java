@@ -1,5 +1,6 @@
 package org.plumbrow.calc.forecast;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,8 +53,7 @@ public class ForecasterBenchmark {
                 double days = wait.days();
                 uncertain.put(activity.id(), new Uncertainty.OfWait(new Spread(days / 2, days, 2 * days)));
             } else if (activity.work() instanceof Work.ByCrew work) {
-                double days =
-                        work.halfDaysByCrew().values().stream().findFirst().orElse(2) / 2.0;
+                double days = Collections.min(work.halfDaysByCrew().values()) / 2.0;
                 uncertain.put(activity.id(), new Uncertainty.Measured(new Spread(0.8 * days, days, 1.4 * days)));
             }
         }

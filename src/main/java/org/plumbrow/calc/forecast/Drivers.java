@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What drives a date: how often each step lay on the chain that bound it, in the runs that were late, and in all where none
@@ -85,14 +86,14 @@ final class Drivers {
         /** Those met, of equals the last first: nearest to the date. */
         private List<Driver> strongest(List<String> ids) {
             double runs = lateRuns > 0 ? lateRuns : RUNS;
-            return Arrays.stream(met, 0, count)
-                    .filter(step -> times(step) > 0)
-                    .boxed()
-                    .sorted(Comparator.comparingInt((Integer step) -> times(step))
-                            .thenComparingInt(step -> step)
-                            .reversed())
-                    .limit(MOST)
-                    .map(step -> new Driver(ids.get(step), times(step) / runs))
+            long[] timesAndStep = Arrays.stream(met, 0, count)
+                    .mapToLong(step -> ((long) times(step) << Integer.SIZE) | step)
+                    .filter(one -> one >>> Integer.SIZE > 0)
+                    .sorted()
+                    .toArray();
+            return IntStream.rangeClosed(1, Math.min(MOST, timesAndStep.length))
+                    .mapToLong(rank -> timesAndStep[timesAndStep.length - rank])
+                    .mapToObj(one -> new Driver(ids.get((int) one), (one >>> Integer.SIZE) / runs))
                     .toList();
         }
 
