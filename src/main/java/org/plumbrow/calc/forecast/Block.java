@@ -10,10 +10,14 @@ final class Block {
     /** An even number, so that pairs stay together; with more, a large branch's finishes leave the nearest memory. */
     static final int RUNS = 50;
 
+    /** In {@link #bindings}: nothing held the step back. */
+    static final int UNBOUND = 0;
+
     private final Step[] steps;
     private final DayTables time;
     private final FairDays sky;
     private final int[] row;
+    private final Arcs arcs;
     /** Of each row and run: the slot from which a successor may start. Two bytes each: to fetch them is what a run costs. */
     private final char[] after;
     /** Of each row and run: the half-day of the clock with which it is finished. */
@@ -29,6 +33,7 @@ final class Block {
     private Block(Step[] steps, DayTables time, FairDays sky, Claims claims, Rows rows, boolean explained) {
         this.steps = steps;
         row = rows.of();
+        arcs = new Arcs(steps, rows);
         this.time = time;
         this.sky = sky;
         holdings = new Holdings(claims.units(), time.clockOf.length, RUNS);
@@ -62,27 +67,13 @@ final class Block {
                 Arrays.fill(after, from, from + RUNS, (char) time.slotFrom(step.settledFinish() + 1));
                 continue;
             }
-            becomeReady(step);
+            Arrays.fill(ready, step.earliest());
+            arcs.putOff(number, ready, after, finish, time);
             step.draw().fill(amount, firstRun, RUNS, seed);
             if (step.waiting() != null) {
                 waitFrom(step, from);
             } else {
                 workFrom(number, from);
-            }
-        }
-    }
-
-    private void becomeReady(Step step) {
-        Arrays.fill(ready, step.earliest());
-        for (Step.Arc arc : step.arcs()) {
-            for (int run = 0; run < RUNS; run++) {
-                ready[run] = Math.max(ready[run], over(arc, run));
-            }
-        }
-        if (step.arcs().length > 0) {
-            int last = time.lastSlot();
-            for (int run = 0; run < RUNS; run++) {
-                ready[run] = Math.min(ready[run], last);
             }
         }
     }
@@ -145,34 +136,38 @@ final class Block {
     }
 
     /**
-     * Of each step and run (as {@code step * RUNS + run}) the step for which it waited; -1 when nothing but its own earliest
-     * slot held it back.
+     * Of each step and run (as {@code step * RUNS + run}) how many places before it in the order of play the step stands for
+     * which it waited; {@link #UNBOUND} when nothing but its own earliest slot held it back.
      */
-    int[] bindings() {
+    char[] bindings() {
         Holders held = Objects.requireNonNull(holders, "only of explained runs");
-        int[] binding = new int[steps.length * RUNS];
-        Arrays.fill(binding, -1);
+        char[] binding = new char[steps.length * RUNS];
         for (int number = 0; number < steps.length; number++) {
             Step step = steps[number];
             if (step.settledFinish() == Step.OPEN && step.waitBegan() == Step.OPEN) {
-                bind(step, binding, number * RUNS);
+                bind(number, binding);
                 for (int run = 0; run < RUNS && step.claims().length > 0; run++) {
                     int holder = held.before(number, run, ready[run], after);
-                    binding[number * RUNS + run] = holder < 0 ? binding[number * RUNS + run] : holder;
+                    binding[number * RUNS + run] = holder < 0 ? binding[number * RUNS + run] : back(number, holder);
                 }
             }
         }
         return binding;
     }
 
-    private void bind(Step step, int[] binding, int own) {
-        Arrays.fill(ready, step.earliest());
-        for (Step.Arc arc : step.arcs()) {
+    /** Farther back than two bytes can say (a branch of thousands of projects) is not followed. */
+    private static char back(int number, int before) {
+        return (char) (number - before > Character.MAX_VALUE ? UNBOUND : number - before);
+    }
+
+    private void bind(int number, char[] binding) {
+        Arrays.fill(ready, steps[number].earliest());
+        for (Step.Arc arc : steps[number].arcs()) {
             for (int run = 0; run < RUNS; run++) {
                 int over = over(arc, run);
                 if (over > ready[run]) {
                     ready[run] = over;
-                    binding[own + run] = arc.step();
+                    binding[number * RUNS + run] = back(number, arc.step());
                 }
             }
         }

@@ -30,22 +30,32 @@ final class Drivers {
     /**
      * The runs of one block.
      *
-     * @param binding see {@link Block#bindings}
+     * @param back see {@link Block#bindings}
      * @param lasts of each target and run (as {@code target * Block.RUNS + run}) the step with which it was reached
      * @param late of the same, whether that was after the promise
      */
-    record Followed(int[] binding, int[] lasts, boolean[] late) {}
+    record Followed(char[] back, int[] lasts, boolean[] late) {
 
-    /** Of each step in how many runs it was met, and above that in how many late ones; which were met at all. */
+        private boolean isLate(int target) {
+            for (int at = target * Block.RUNS; at < (target + 1) * Block.RUNS; at++) {
+                if (late[at]) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    /** Of each step in how many runs it was met; which were met at all. */
     private static final class Counts {
-
-        private static final int LATE = 1 << 16;
 
         private final int[] times;
         private final int[] met;
-        private final int[] at = new int[Block.RUNS];
         private int count;
-        private int lateRuns;
+        private int runs;
+
+        private final int[] step = new int[Block.RUNS];
+        private final int[] run = new int[Block.RUNS];
 
         private Counts(int steps) {
             times = new int[steps];
@@ -53,47 +63,52 @@ final class Drivers {
         }
 
         /**
-         * Follows the chains of all runs of a block side by side, link by link, back from the step with which the target was
+         * Follows the chains of a block's runs side by side, link by link, back from the step with which the target was
          * reached: what one run looks up does not wait for another's.
          */
-        private void follow(Followed block, int target) {
-            int row = target * Block.RUNS;
-            System.arraycopy(block.lasts(), row, at, 0, Block.RUNS);
-            for (int run = 0; run < Block.RUNS; run++) {
-                lateRuns += block.late()[row + run] ? 1 : 0;
-            }
-            for (int link = 0; link < LINKS; link++) {
-                for (int run = 0; run < Block.RUNS; run++) {
-                    if (at[run] >= 0) {
-                        meet(at[run], block.late()[row + run]);
-                        at[run] = block.binding()[at[run] * Block.RUNS + run];
-                    }
+        private void follow(Followed block, int target, boolean lateOnly) {
+            int open = 0;
+            for (int each = 0; each < Block.RUNS; each++) {
+                if (!lateOnly || block.late[target * Block.RUNS + each]) {
+                    step[open] = block.lasts[target * Block.RUNS + each];
+                    run[open++] = each;
                 }
             }
-        }
-
-        private void meet(int step, boolean late) {
-            if (times[step] == 0) {
-                met[count++] = step;
+            runs += open;
+            for (int link = 0; link < LINKS && open > 0; link++) {
+                open = meetAndGoBack(block, open);
             }
-            times[step] += late ? LATE + 1 : 1;
         }
 
-        private int times(int step) {
-            return lateRuns > 0 ? times[step] / LATE : times[step] % LATE;
+        /** How many runs go on. */
+        private int meetAndGoBack(Followed block, int open) {
+            int left = 0;
+            for (int at = 0; at < open; at++) {
+                meet(step[at]);
+                int back = block.back[step[at] * Block.RUNS + run[at]];
+                if (back != Block.UNBOUND) {
+                    step[left] = step[at] - back;
+                    run[left++] = run[at];
+                }
+            }
+            return left;
+        }
+
+        private void meet(int one) {
+            if (times[one]++ == 0) {
+                met[count++] = one;
+            }
         }
 
         /** Those met, of equals the last first: nearest to the date. */
         private List<Driver> strongest(List<String> ids) {
-            double runs = lateRuns > 0 ? lateRuns : RUNS;
             long[] timesAndStep = Arrays.stream(met, 0, count)
-                    .mapToLong(step -> ((long) times(step) << Integer.SIZE) | step)
-                    .filter(one -> one >>> Integer.SIZE > 0)
+                    .mapToLong(one -> ((long) times[one] << Integer.SIZE) | one)
                     .sorted()
                     .toArray();
             return IntStream.rangeClosed(1, Math.min(MOST, timesAndStep.length))
                     .mapToLong(rank -> timesAndStep[timesAndStep.length - rank])
-                    .mapToObj(one -> new Driver(ids.get((int) one), (one >>> Integer.SIZE) / runs))
+                    .mapToObj(one -> new Driver(ids.get((int) one), (double) (one >>> Integer.SIZE) / runs))
                     .toList();
         }
 
@@ -103,7 +118,7 @@ final class Drivers {
                 times[met[place]] = 0;
             }
             count = 0;
-            lateRuns = 0;
+            runs = 0;
         }
     }
 
@@ -133,8 +148,9 @@ final class Drivers {
     private List<Driver> strongest(int target) {
         Counts counts = spare.poll();
         Counts own = counts == null ? new Counts(ids.size()) : counts;
+        boolean lateOnly = Arrays.stream(followed).anyMatch(block -> block.isLate(target));
         for (Followed block : followed) {
-            own.follow(block, target);
+            own.follow(block, target, lateOnly);
         }
         List<Driver> strongest = own.strongest(ids);
         own.empty();

@@ -202,6 +202,32 @@ class ForecasterTest {
         assertThat(said.drivers()).extracting(Driver::activityId).doesNotContain("permit");
     }
 
+    /**
+     * Wiring is not let in before day 30, so only runs with racking later than that are followed beyond it. In those the
+     * modules are behind the permit, which takes 18 days in each run: the permit holds up none of them.
+     */
+    @Test
+    void eachRunIsFollowedThroughWhatHeldItUpItself() {
+        var modules = new Uncertainty.OfWait(new Spread(5, 19, 90));
+        var said = forecast(
+                problem(
+                        waiting("permit", 18),
+                        waiting("modules", 19),
+                        work("racking", 2).after(Predecessor.of("permit"), Predecessor.of("modules")),
+                        work("wiring", 2)
+                                .after(Predecessor.of("racking"))
+                                .notBefore(HalfDay.morning(TODAY.plusDays(30)))),
+                Map.of("modules", modules),
+                Optional.empty(),
+                "wiring");
+        Map<String, Double> share =
+                said.drivers().stream().collect(Collectors.toMap(Driver::activityId, Driver::share));
+        assertThat(share).containsOnlyKeys("wiring", "racking", "modules").containsEntry("wiring", 1.0);
+        assertThat(share.get("racking"))
+                .isEqualTo(share.get("modules"))
+                .isCloseTo(1 - modules.share(28.5), within(0.05));
+    }
+
     /** Nothing uncertain: every run is the plan; more than a thousand activities of odd branches, settled ones too. */
     @Test
     void aCertainPlanIsForecastAsItStands() {
