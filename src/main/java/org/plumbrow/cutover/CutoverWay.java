@@ -5,10 +5,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.design.Connection;
+import org.plumbrow.design.ConnectionKind;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.DeviceKind;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Generator;
 import org.plumbrow.survey.SurveyFacts;
 
 /**
@@ -83,7 +85,7 @@ public record CutoverWay(
     }
 
     private static String connection(DesignFacts design) {
-        DesignFacts.Connection made = design.connection();
+        Connection made = design.connection();
         Stream<String> parts = Stream.of(
                 made.kind().words(),
                 made.breakerA() == null || made.kind() == ConnectionKind.SUPPLY_SIDE_TAP
@@ -105,7 +107,7 @@ public record CutoverWay(
                 .orElse(device.mark());
     }
 
-    private static String transfer(DesignFacts.@Nullable Generator generator) {
+    private static String transfer(@Nullable Generator generator) {
         if (generator == null) {
             return "";
         }

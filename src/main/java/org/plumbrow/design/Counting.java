@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.Mounting;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.Run;
 
 /** Counts what a design says there is to build: for its bill of quantities and for durations. Pure. */
 public final class Counting {
@@ -68,7 +66,7 @@ public final class Counting {
         return shared;
     }
 
-    private static @Nullable Integer allPosts(DesignFacts.@Nullable Racking racking) {
+    private static @Nullable Integer allPosts(@Nullable Racking racking) {
         return racking == null || racking.posts() == null || racking.posts() == 0 ? null : racking.posts();
     }
 
@@ -94,7 +92,7 @@ public final class Counting {
 
     /** How often a run is built: the one drawn for one string stands for all of its array that have no run of their own. */
     public static long times(DesignFacts design, Run run) {
-        if (run.flow() != DesignFacts.Flow.DC_STRING) {
+        if (run.flow() != Flow.DC_STRING) {
             return 1;
         }
         return design.strings().stream()
@@ -107,7 +105,7 @@ public final class Counting {
                 .orElse(1L);
     }
 
-    private static boolean hasOwnRun(DesignFacts design, DesignFacts.PvString string) {
+    private static boolean hasOwnRun(DesignFacts design, PvString string) {
         return design.runs().stream().anyMatch(run -> run.from().equals(string.mark()));
     }
 }

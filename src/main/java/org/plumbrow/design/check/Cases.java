@@ -13,16 +13,16 @@ import org.plumbrow.calc.electrical.StringCase;
 import org.plumbrow.calc.electrical.StringCurrent;
 import org.plumbrow.calc.electrical.StringVoltage.Place;
 import org.plumbrow.calc.electrical.TemperatureRating;
+import org.plumbrow.design.Combiner;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.PvString;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.Flow;
 import org.plumbrow.design.InverterType;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Run;
 
 /** Maps a design to the questions of the core. */
 public final class Cases {

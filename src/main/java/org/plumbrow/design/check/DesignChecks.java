@@ -16,10 +16,10 @@ import org.plumbrow.calc.electrical.StringCase;
 import org.plumbrow.calc.electrical.StringChecks;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.PvString;
 import org.plumbrow.design.InverterType;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
 import org.plumbrow.design.part.Part;
 
 /** Holds a whole design against the rules: a planning aid, a licensed person decides. Pure. */

@@ -8,13 +8,13 @@ import org.plumbrow.calc.electrical.Check;
 import org.plumbrow.calc.electrical.Check.Input;
 import org.plumbrow.calc.electrical.Overcurrent;
 import org.plumbrow.calc.electrical.Verdict;
+import org.plumbrow.design.Combiner;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.PvString;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Run;
 
 /** Whether each combiner and device bears the voltage, the current and the short circuit at its place. */
 final class DeviceChecks {

@@ -11,8 +11,8 @@ import org.plumbrow.calc.electrical.ConductorChecks;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.VoltageDrop;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.Run;
 
 /** Every run of conductors, and the ways that several of them make together. */
 final class RunChecks {

@@ -14,11 +14,12 @@ import org.plumbrow.calc.electrical.ConnectionChecks;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.calc.electrical.VoltageRise;
+import org.plumbrow.design.Connection;
+import org.plumbrow.design.ConnectionKind;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.Run;
 
 /** Where the array meets the service. */
 final class ServiceChecks {
@@ -188,7 +189,7 @@ final class ServiceChecks {
                         "Disconnect to meter", "utility's rule", List.of("the disconnect that the utility asks for"))));
     }
 
-    private static Busbar.Rule rule(DesignFacts.Connection at) {
+    private static Busbar.Rule rule(Connection at) {
         return switch (at.kind()) {
             case BREAKER_AT_FAR_END -> Busbar.Rule.FAR_END;
             case BREAKER_ANYWHERE -> Busbar.Rule.ANYWHERE;

@@ -8,7 +8,7 @@ import org.plumbrow.calc.electrical.Check;
 import org.plumbrow.calc.electrical.Check.Input;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Racking;
+import org.plumbrow.design.Racking;
 
 /** What can be said of a structure without designing one: whether the engineer's letter covers the site. */
 final class StructureChecks {

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import org.plumbrow.calc.electrical.ConductorCase;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvString;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Run;
 
 /** Runs one after the other: from string to inverter, from inverter to service. */
 public final class Ways {

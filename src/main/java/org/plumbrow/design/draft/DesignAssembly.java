@@ -13,14 +13,27 @@ import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.Insulation;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.design.Combiner;
+import org.plumbrow.design.Connection;
+import org.plumbrow.design.ConnectionKind;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Flow;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.Generator;
 import org.plumbrow.design.InverterType;
+import org.plumbrow.design.Label;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.Obstruction;
 import org.plumbrow.design.PlaceKind;
 import org.plumbrow.design.Placed;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Racking;
+import org.plumbrow.design.Run;
+import org.plumbrow.design.ServicePoint;
+import org.plumbrow.design.TitleBlock;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.design.part.DesignParts;
 import org.plumbrow.design.part.Part;
@@ -44,7 +57,7 @@ final class DesignAssembly {
             UUID branchId,
             long version,
             @Nullable String revision,
-            DesignFacts.Sheet sheet,
+            TitleBlock sheet,
             CodeEdition codeEdition,
             @Nullable Integer disconnectMostFt) {}
 
@@ -70,7 +83,7 @@ final class DesignAssembly {
                 connection(),
                 generator(),
                 parts.has(Part.RACKING) ? racking(parts.one(Part.RACKING)) : null,
-                all(Part.LABELS, row -> new DesignFacts.Label(row.text("place"), row.text("text"), row.text("clause"))),
+                all(Part.LABELS, row -> new Label(row.text("place"), row.text("text"), row.text("clause"))),
                 all(Part.PLAN, DesignAssembly::placed));
     }
 
@@ -85,8 +98,8 @@ final class DesignAssembly {
         return parts.of(part).stream().map(read).filter(Objects::nonNull).toList();
     }
 
-    private static DesignFacts.ServicePoint service(Cells site, @Nullable Integer disconnectMostFt) {
-        return new DesignFacts.ServicePoint(
+    private static ServicePoint service(Cells site, @Nullable Integer disconnectMostFt) {
+        return new ServicePoint(
                 site.choice("service", Service.class),
                 site.number("highestV"),
                 site.orNull("meterNumber"),
@@ -100,13 +113,13 @@ final class DesignAssembly {
                 disconnectMostFt);
     }
 
-    private DesignFacts.@Nullable PvArray array(Cells row) {
+    private @Nullable PvArray array(Cells row) {
         ModuleType module = modules.get(row.text("module"));
         Mounting mounting = row.choice("mounting", Mounting.class);
         if (module == null || mounting == null || row.list("modulesWide").isEmpty()) {
             return null;
         }
-        return new DesignFacts.PvArray(
+        return new PvArray(
                 row.text("mark"),
                 row.isEmpty("name") ? row.text("mark") : row.text("name"),
                 mounting,
@@ -127,8 +140,8 @@ final class DesignAssembly {
                         .toList());
     }
 
-    private static DesignFacts.Obstruction obstruction(Cells row) {
-        return new DesignFacts.Obstruction(
+    private static Obstruction obstruction(Cells row) {
+        return new Obstruction(
                 row.text("name"),
                 row.number("rightFt", 0),
                 row.number("upFt", 0),
@@ -137,15 +150,13 @@ final class DesignAssembly {
                 row.number("heightFt", 0));
     }
 
-    private DesignFacts.@Nullable PlacedInverter inverter(Cells row) {
+    private @Nullable PlacedInverter inverter(Cells row) {
         InverterType type = inverters.get(row.text("type"));
-        return type == null
-                ? null
-                : new DesignFacts.PlacedInverter(row.text("mark"), type, row.orNull("array"), row.text("place"));
+        return type == null ? null : new PlacedInverter(row.text("mark"), type, row.orNull("array"), row.text("place"));
     }
 
-    private static DesignFacts.PvString string(Cells row) {
-        return new DesignFacts.PvString(
+    private static PvString string(Cells row) {
+        return new PvString(
                 row.text("mark"),
                 row.text("array"),
                 row.text("inverter"),
@@ -155,8 +166,8 @@ final class DesignAssembly {
                 row.orNull("combiner"));
     }
 
-    private static DesignFacts.Combiner combiner(Cells row) {
-        return new DesignFacts.Combiner(
+    private static Combiner combiner(Cells row) {
+        return new Combiner(
                 row.text("mark"),
                 row.text("place"),
                 row.whole("circuits", 1),
@@ -165,7 +176,7 @@ final class DesignAssembly {
                 row.number("ratedA", 0));
     }
 
-    private static DesignFacts.@Nullable Run run(Cells row) {
+    private static @Nullable Run run(Cells row) {
         Flow flow = row.choice("flow", Flow.class);
         ConductorMaterial material = row.choice("material", ConductorMaterial.class);
         Insulation insulation = row.choice("insulation", Insulation.class);
@@ -173,7 +184,7 @@ final class DesignAssembly {
         if (flow == null || material == null || insulation == null || raceway == null) {
             return null;
         }
-        return new DesignFacts.Run(
+        return new Run(
                 row.text("mark"),
                 flow,
                 row.text("from"),
@@ -202,11 +213,11 @@ final class DesignAssembly {
                 .toList();
     }
 
-    private static DesignFacts.@Nullable Device device(Cells row) {
+    private static @Nullable Device device(Cells row) {
         DeviceKind kind = row.choice("kind", DeviceKind.class);
         return kind == null
                 ? null
-                : new DesignFacts.Device(
+                : new Device(
                         row.text("mark"),
                         kind,
                         row.text("name"),
@@ -221,9 +232,9 @@ final class DesignAssembly {
                         row.yes("utilityLetter"));
     }
 
-    private DesignFacts.Connection connection() {
+    private Connection connection() {
         Cells row = parts.one(Part.CONNECTION);
-        return new DesignFacts.Connection(
+        return new Connection(
                 Optional.ofNullable(row.choice("kind", ConnectionKind.class)).orElse(ConnectionKind.BREAKER_AT_FAR_END),
                 row.number("breakerA"),
                 row.number("otherDevicesA"),
@@ -233,10 +244,10 @@ final class DesignAssembly {
                 row.text("place"));
     }
 
-    private DesignFacts.@Nullable Generator generator() {
+    private @Nullable Generator generator() {
         Cells row = parts.one(Part.CONNECTION);
         return row.yes("generator")
-                ? new DesignFacts.Generator(
+                ? new Generator(
                         row.number("generatorKva"),
                         row.text("switchKind"),
                         row.text("switchPlace"),
@@ -245,8 +256,8 @@ final class DesignAssembly {
                 : null;
     }
 
-    private static DesignFacts.Racking racking(Cells row) {
-        return new DesignFacts.Racking(
+    private static Racking racking(Cells row) {
+        return new Racking(
                 row.whole("posts"),
                 row.number("postLengthFt"),
                 row.number("embedmentIn"),

@@ -17,6 +17,7 @@ import org.plumbrow.branch.UtilityFacts;
 import org.plumbrow.database.ReadOnce;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.DrawnQuantities;
+import org.plumbrow.design.TitleBlock;
 import org.plumbrow.design.draft.DesignRows.Kept;
 import org.plumbrow.design.draft.DesignRows.Request;
 import org.plumbrow.design.equipment.Catalogue;
@@ -142,8 +143,8 @@ public class Designs {
         return types;
     }
 
-    private DesignFacts.Sheet sheet(ProjectFacts project, DesignParts parts, Optional<UtilityFacts> utility) {
-        return new DesignFacts.Sheet(
+    private TitleBlock sheet(ProjectFacts project, DesignParts parts, Optional<UtilityFacts> utility) {
+        return new TitleBlock(
                 project.number(),
                 project.name(),
                 project.site().address(),

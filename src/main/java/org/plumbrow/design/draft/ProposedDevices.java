@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.plumbrow.calc.electrical.Overcurrent;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.Run;
 import org.plumbrow.design.part.Cells;
 import org.plumbrow.survey.SurveyFacts;
 

@@ -3,6 +3,7 @@ package org.plumbrow.design.draft;
 import java.util.ArrayList;
 import java.util.List;
 import org.plumbrow.calc.duration.Mounting;
+import org.plumbrow.design.ConnectionKind;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.part.Cells;
 
@@ -29,7 +30,7 @@ final class ProposedLabels {
                 "Inverters", "Photovoltaic DC disconnect, highest voltage as the string sheet says", "NEC 690.13"));
         rows.add(label("Conduit of DC", "Photovoltaic power source", "NEC 690.31"));
         rows.add(label("Service", "Directory of all sources, with the places of their disconnects", "NEC 705.10"));
-        if (design.connection().kind() == DesignFacts.ConnectionKind.BREAKER_AT_FAR_END) {
+        if (design.connection().kind() == ConnectionKind.BREAKER_AT_FAR_END) {
             rows.add(label("Breaker of the array", "Do not relocate this overcurrent device", "NEC 705.12(B)"));
         }
         if (design.arrays().stream().anyMatch(array -> array.mounting() != Mounting.GROUND)) {

@@ -9,8 +9,8 @@ import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.calc.electrical.StringCase;
 import org.plumbrow.calc.electrical.StringVoltage;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
 import org.plumbrow.design.check.Cases;
 import org.plumbrow.design.part.Cells;
 

@@ -6,6 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.PvString;
 import org.plumbrow.design.check.DesignChecks;
 import org.plumbrow.design.drawing.Quantities;
 import org.plumbrow.design.equipment.Entry;
@@ -66,7 +67,7 @@ class TryPages {
 
         private static String lengths(DesignFacts design) {
             return design.strings().stream()
-                    .map(DesignFacts.PvString::modules)
+                    .map(PvString::modules)
                     .distinct()
                     .sorted()
                     .map(String::valueOf)

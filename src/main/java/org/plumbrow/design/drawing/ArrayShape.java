@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.plumbrow.calc.duration.Mounting;
-import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.PvArray;
 
 /** An array's measures in feet, and where each module lies. */
 final class ArrayShape {

@@ -11,14 +11,15 @@ import org.plumbrow.calc.electrical.Busbar;
 import org.plumbrow.calc.electrical.ConductorSize;
 import org.plumbrow.calc.electrical.StringVoltage;
 import org.plumbrow.calc.electrical.VoltageDrop;
+import org.plumbrow.design.Combiner;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvString;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.Flow;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Run;
 
 /** What hangs on what, and the electrical figures that stand on a drawing. Empty where the data do not tell. */
 final class Circuits {
@@ -39,7 +40,7 @@ final class Circuits {
     }
 
     Optional<ModuleType> module(PvString string) {
-        return facts.array(string.array()).map(DesignFacts.PvArray::module);
+        return facts.array(string.array()).map(PvArray::module);
     }
 
     /** Of one string, at the lowest temperature expected. */

@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.plumbrow.calc.electrical.Verdict;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.TitleBlock;
 import org.plumbrow.design.check.DesignChecks;
 
 /** The first sheet: whose system it is, what it is, what the rules say of it, what it takes, and where to find what. */
@@ -65,7 +66,7 @@ final class Cover {
 
     /** @return lower edge */
     private double head(Canvas canvas) {
-        DesignFacts.Sheet sheet = facts.sheet();
+        TitleBlock sheet = facts.sheet();
         canvas.quiet(Frame.LEFT, Frame.TOP + 14, 12, Anchor.START, "Photovoltaic system, design packet");
         double feet = Frame.TOP + 46;
         for (String line : Letters.wrap(sheet.projectName(), LEFT_WIDTH, NAME, true)) {

@@ -5,6 +5,8 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.design.DesignFacts;
 import org.plumbrow.design.InverterType;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
 
 /** Modules and inverters as their data sheets tell them, each kind once. */
 final class DataSheets {
@@ -26,7 +28,7 @@ final class DataSheets {
                         "Bears",
                         "Cell at 800 W/m²"),
                 facts.arrays().stream()
-                        .map(DesignFacts.PvArray::module)
+                        .map(PvArray::module)
                         .distinct()
                         .map(DataSheets::module)
                         .toList());
@@ -67,7 +69,7 @@ final class DataSheets {
                         "Rapid shutdown",
                         "Arc fault"),
                 facts.inverters().stream()
-                        .map(DesignFacts.PlacedInverter::type)
+                        .map(PlacedInverter::type)
                         .distinct()
                         .map(DataSheets::inverter)
                         .toList());

@@ -4,9 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
+import org.plumbrow.design.Device;
 import org.plumbrow.design.InverterType;
+import org.plumbrow.design.PlacedInverter;
 
 /** Draws a part of the one-line: each inverter has a row, what it feeds stands in the middle of what feeds it. */
 final class Diagram {

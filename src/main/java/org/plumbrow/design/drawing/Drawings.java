@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.energy.sun.Place;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.PvArray;
 import org.plumbrow.design.check.DesignChecks;
 
 /** All sheets of a design, from its data alone. */

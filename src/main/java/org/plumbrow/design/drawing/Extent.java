@@ -2,8 +2,8 @@ package org.plumbrow.design.drawing;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.plumbrow.design.DesignFacts.Obstruction;
-import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.Obstruction;
+import org.plumbrow.design.PvArray;
 
 /** A box in plan, feet from the lower left corner of the array. */
 record Extent(double leftFt, double bottomFt, double rightFt, double topFt) {

@@ -2,6 +2,7 @@ package org.plumbrow.design.drawing;
 
 import java.util.List;
 import org.plumbrow.design.DesignFacts;
+import org.plumbrow.design.TitleBlock;
 
 /** The sheet around a drawing: 17 by 11 inches, a heavy frame, and the ruled title block along its foot. */
 final class Frame {
@@ -50,7 +51,7 @@ final class Frame {
     }
 
     private void cells(Canvas canvas, Drawn drawn, int place, int of) {
-        DesignFacts.Sheet sheet = facts.sheet();
+        TitleBlock sheet = facts.sheet();
         List<Cell> cells = List.of(
                 new Cell("Project", sheet.projectNumber(), List.of(sheet.projectName())),
                 new Cell("Place", "", List.of(sheet.address(), "Utility: " + sheet.utility())),

@@ -3,8 +3,8 @@ package org.plumbrow.design.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Obstruction;
-import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.Obstruction;
+import org.plumbrow.design.PvArray;
 
 /** One array seen from above (a roof plane seen square to it), to scale, with what is known of it beside the plan. */
 final class Layout {

@@ -5,12 +5,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.duration.Mounting;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.Obstruction;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.Racking;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.Obstruction;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.Racking;
+import org.plumbrow.design.Run;
 
 /** What stands beside a plan: the array in figures, its rows, what is near it, and once for the site routes and shut-off. */
 final class LayoutFacts {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.PlacedInverter;
 
 /**
  * A thing on the way from the inverters to the service, with what feeds it.

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
+import org.plumbrow.design.PlacedInverter;
 
 /**
  * The one-line diagram: source circuits at the left, inverters, what stands between them and the service, and the service

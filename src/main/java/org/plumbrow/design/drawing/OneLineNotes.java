@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.plumbrow.calc.electrical.Busbar;
 import org.plumbrow.calc.electrical.Overcurrent;
+import org.plumbrow.design.Connection;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Connection;
-import org.plumbrow.design.DesignFacts.Generator;
-import org.plumbrow.design.DesignFacts.ServicePoint;
+import org.plumbrow.design.Generator;
+import org.plumbrow.design.ServicePoint;
 
 /** What the one-line says in words: the connection's rule with its figures, short circuit, grounding, generator, climate. */
 final class OneLineNotes {

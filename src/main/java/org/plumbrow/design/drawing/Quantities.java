@@ -5,12 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.plumbrow.calc.electrical.ConductorMaterial;
+import org.plumbrow.design.Combiner;
 import org.plumbrow.design.Counting;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.Racking;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.Racking;
+import org.plumbrow.design.Run;
 
 /**
  * The bill of quantities: what has to be bought and built, counted from the design. One for the page, the table and the

@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.BurialCover;
 import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.ConductorSize;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.ConnectionKind;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Run;
 
 /** How figures and things are written on a sheet. */
 final class Say {

@@ -3,11 +3,11 @@ package org.plumbrow.design.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.plumbrow.design.Combiner;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.Label;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.Label;
+import org.plumbrow.design.Run;
 
 /** Runs, devices and labels as tables. */
 final class Schedules {

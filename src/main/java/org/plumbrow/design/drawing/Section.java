@@ -9,8 +9,8 @@ import org.plumbrow.calc.energy.Plane;
 import org.plumbrow.calc.energy.RowSpacing;
 import org.plumbrow.calc.energy.sun.Place;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.Racking;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.Racking;
 
 /** Across two rows, seen along them: tilt, clearance, embedment, pitch, and the winter sun over the row in front. */
 final class Section {

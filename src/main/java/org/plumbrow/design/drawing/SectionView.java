@@ -2,7 +2,7 @@ package org.plumbrow.design.drawing;
 
 import java.awt.geom.Arc2D;
 import org.plumbrow.calc.duration.Mounting;
-import org.plumbrow.design.DesignFacts.Racking;
+import org.plumbrow.design.Racking;
 
 /** The picture of a section: the side that the array faces is at the left. */
 final class SectionView {

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.calc.electrical.Busbar;
+import org.plumbrow.design.Connection;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Generator;
-import org.plumbrow.design.DesignFacts.ServicePoint;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Generator;
+import org.plumbrow.design.ServicePoint;
 
 /** The customer's service from the utility at the top to the loads, with the place where the array meets it. */
 final class ServiceStack {
@@ -126,7 +127,7 @@ final class ServiceStack {
     }
 
     private Label poi() {
-        DesignFacts.Connection connection = facts.connection();
+        Connection connection = facts.connection();
         List<String> lines = new ArrayList<>();
         lines.add(Say.connection(connection.kind()));
         if (connection.breakerA() != null) {

@@ -7,12 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
 import org.plumbrow.design.PlaceKind;
 import org.plumbrow.design.Placed;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Run;
 import org.plumbrow.design.Spot;
 
 /**
@@ -225,7 +226,7 @@ final class SiteGeometry {
     private String arrayOf(Run run) {
         Circuits circuits = new Circuits(facts);
         return Stream.concat(
-                        circuits.string(run.from()).map(DesignFacts.PvString::array).stream(),
+                        circuits.string(run.from()).map(PvString::array).stream(),
                         circuits.invertersBehind(run.from()).stream()
                                 .map(PlacedInverter::array)
                                 .filter(java.util.Objects::nonNull))

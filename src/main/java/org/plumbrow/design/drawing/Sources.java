@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvString;
+import org.plumbrow.design.Combiner;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvString;
 
 /** The direct current side of one inverter: equal source circuits together, their combiners, the wires to the inverter. */
 final class Sources {

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.PvString;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
 
 /** Which module belongs to which string, and the string to which input of which inverter. */
 final class StringMap {

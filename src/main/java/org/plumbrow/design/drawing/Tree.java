@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.Run;
 
 /** Follows the runs back from the point of interconnection: a tree whose leaves are the inverters. */
 final class Tree {

@@ -11,9 +11,9 @@ import org.plumbrow.calc.electrical.ConduitFill;
 import org.plumbrow.calc.electrical.Insulation;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.Service;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Flow;
+import org.plumbrow.design.ConnectionKind;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Flow;
 import org.plumbrow.design.PlaceKind;
 import org.plumbrow.web.Option;
 

@@ -19,17 +19,17 @@ import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.Service;
 import org.plumbrow.calc.electrical.Verdict;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Connection;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Generator;
-import org.plumbrow.design.DesignFacts.Label;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvString;
-import org.plumbrow.design.DesignFacts.Run;
-import org.plumbrow.design.DesignFacts.ServicePoint;
+import org.plumbrow.design.Combiner;
+import org.plumbrow.design.Connection;
+import org.plumbrow.design.ConnectionKind;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Generator;
+import org.plumbrow.design.Label;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Run;
+import org.plumbrow.design.ServicePoint;
 import org.plumbrow.design.part.Part;
 
 /** A whole design held against the rules: the example passes, and each thing that is spoiled is found by its own check. */

@@ -12,23 +12,24 @@ import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.Insulation;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.design.Combiner;
+import org.plumbrow.design.Connection;
+import org.plumbrow.design.ConnectionKind;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Connection;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.Generator;
-import org.plumbrow.design.DesignFacts.Label;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.PvString;
-import org.plumbrow.design.DesignFacts.Racking;
-import org.plumbrow.design.DesignFacts.Run;
-import org.plumbrow.design.DesignFacts.ServicePoint;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.Generator;
 import org.plumbrow.design.InverterType;
+import org.plumbrow.design.Label;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Racking;
+import org.plumbrow.design.Run;
+import org.plumbrow.design.ServicePoint;
+import org.plumbrow.design.TitleBlock;
 
 /**
  * The equipment and site of the published worked examples as a whole design: 180 modules of 550 W in ten strings of 18 on
@@ -222,7 +223,7 @@ final class ExampleDesign {
                 new UUID(0, 2),
                 1,
                 null,
-                new DesignFacts.Sheet("QV-1", "Field", "1 Road", "Electric", null, null, LocalDate.of(2027, 3, 1)),
+                new TitleBlock("QV-1", "Field", "1 Road", "Electric", null, null, LocalDate.of(2027, 3, 1)),
                 edition,
                 lowC,
                 34.0,

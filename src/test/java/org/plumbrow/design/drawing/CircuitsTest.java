@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.plumbrow.calc.electrical.VoltageDrop;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.Run;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.Run;
 
 class CircuitsTest {
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.PvArray;
+import org.plumbrow.design.PvArray;
 
 /** That the sheets say what the data say: each dimension stands on its sheet, and a changed datum changes a sheet. */
 class DataOnSheetsTest {

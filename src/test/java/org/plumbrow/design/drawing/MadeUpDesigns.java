@@ -11,27 +11,28 @@ import org.plumbrow.calc.electrical.ConductorMaterial;
 import org.plumbrow.calc.electrical.Insulation;
 import org.plumbrow.calc.electrical.Raceway;
 import org.plumbrow.calc.electrical.Service;
+import org.plumbrow.design.Combiner;
+import org.plumbrow.design.Connection;
+import org.plumbrow.design.ConnectionKind;
 import org.plumbrow.design.DesignFacts;
-import org.plumbrow.design.DesignFacts.Combiner;
-import org.plumbrow.design.DesignFacts.Connection;
-import org.plumbrow.design.DesignFacts.ConnectionKind;
-import org.plumbrow.design.DesignFacts.Device;
-import org.plumbrow.design.DesignFacts.DeviceKind;
-import org.plumbrow.design.DesignFacts.Flow;
-import org.plumbrow.design.DesignFacts.Generator;
-import org.plumbrow.design.DesignFacts.Label;
-import org.plumbrow.design.DesignFacts.Obstruction;
-import org.plumbrow.design.DesignFacts.PlacedInverter;
-import org.plumbrow.design.DesignFacts.PvArray;
-import org.plumbrow.design.DesignFacts.PvString;
-import org.plumbrow.design.DesignFacts.Racking;
-import org.plumbrow.design.DesignFacts.Run;
-import org.plumbrow.design.DesignFacts.ServicePoint;
+import org.plumbrow.design.Device;
+import org.plumbrow.design.DeviceKind;
+import org.plumbrow.design.Flow;
+import org.plumbrow.design.Generator;
 import org.plumbrow.design.InverterType;
+import org.plumbrow.design.Label;
 import org.plumbrow.design.ModuleType;
+import org.plumbrow.design.Obstruction;
 import org.plumbrow.design.PlaceKind;
 import org.plumbrow.design.Placed;
+import org.plumbrow.design.PlacedInverter;
+import org.plumbrow.design.PvArray;
+import org.plumbrow.design.PvString;
+import org.plumbrow.design.Racking;
+import org.plumbrow.design.Run;
+import org.plumbrow.design.ServicePoint;
 import org.plumbrow.design.Spot;
+import org.plumbrow.design.TitleBlock;
 
 /** Designs that nobody built: a home, a field, a flat roof, a large field, and any number at random. */
 final class MadeUpDesigns {
@@ -554,8 +555,8 @@ final class MadeUpDesigns {
                 null);
     }
 
-    private static DesignFacts.Sheet sheet(String number, String name, String address) {
-        return new DesignFacts.Sheet(
+    private static TitleBlock sheet(String number, String name, String address) {
+        return new TitleBlock(
                 number, name, address, "Tallgrass Electric", "Dov Marrin", "Ines Aldana", LocalDate.of(2027, 3, 12));
     }
 
