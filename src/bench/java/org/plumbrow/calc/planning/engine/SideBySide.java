@@ -21,6 +21,7 @@ import org.plumbrow.calc.planning.Plan;
 import org.plumbrow.calc.planning.PlanCheck;
 import org.plumbrow.calc.planning.PlanningProblem;
 import org.plumbrow.calc.planning.SerialPlanner;
+import org.plumbrow.calc.planning.exact.WholeSolver;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
 import org.plumbrow.calc.planning.search.Decoder;
@@ -28,7 +29,7 @@ import org.plumbrow.calc.planning.search.Order;
 import org.plumbrow.calc.planning.search.PlanSearch;
 
 /**
- * The engine, its search alone, the whole branch in one solver and in another: same branches, same seconds, same check.
+ * The engine, its search alone, the whole branch in CP-SAT and in Choco: same branches, same seconds, same check.
  * Arguments: sizes and seeds, both with commas, seconds, and unless all are meant the engines. Each run is one line of
  * {@code side-by-side-SECONDS.csv}; a run that was stopped goes on behind the last line, so a line is taken out to be
  * measured anew. The best plan that any run ever found is kept in {@code records.csv}. Both lie in
@@ -49,6 +50,7 @@ public final class SideBySide {
         OTHER
     }
 
+    /** One run. @param bound of the engine alone; nobody else proves one that holds */
     private record Line(int size, int seed, Engine engine, long late, long bound, double seconds) {
 
         static Line of(String text) {
@@ -137,12 +139,7 @@ public final class SideBySide {
             case ENGINE -> ours(stopped);
             case SEARCH ->
                 PlanSearch.plan(problem, Optional.empty(), new PlanSearch.Effort(decodingsOfTheTime(), 1), stopped);
-            case SOLVER -> {
-                WholeBranch whole = new WholeBranch(model, urgent);
-                whole.solve(1e6, 1, stopped);
-                bound = whole.bound();
-                yield decoded(whole.better());
-            }
+            case SOLVER -> decoded(new WholeSolver(model, urgent).best(seconds));
             case OTHER -> decoded(new OtherSolver(model, urgent).best(stopped));
         };
     }
