@@ -2,11 +2,9 @@ package org.plumbrow.calc.calendar;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -69,9 +67,7 @@ public record WorkingCalendar(
         if (holiday != null) {
             return Optional.of(holiday);
         }
-        return isWorking(date)
-                ? Optional.empty()
-                : Optional.of(date.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.US));
+        return isWorking(date) ? Optional.empty() : Optional.of(DayWords.dayOfWeek(date));
     }
 
     public LocalDate onOrAfter(LocalDate date) {

@@ -76,7 +76,7 @@ public final class PlanWords {
                     .formatted(DayWords.of(released.from().date()));
         }
         if (bound instanceof Bound.DayOff off) {
-            return "Nobody works on %s (%s).".formatted(DayWords.of(off.wanted().date()), off.reason());
+            return DayWords.nobodyWorks(off.wanted().date(), off.reason());
         }
         if (bound instanceof Bound.Pin pin) {
             return "The start is fixed on %s.".formatted(pin.start().words());

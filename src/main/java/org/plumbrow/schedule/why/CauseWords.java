@@ -59,7 +59,7 @@ final class CauseWords {
                             span(away.absence()));
         }
         if (cause instanceof Cause.DayOff off) {
-            return "Nobody works on %s (%s).".formatted(DayWords.of(off.date()), off.reason());
+            return DayWords.nobodyWorks(off.date(), off.reason());
         }
         if (cause instanceof Cause.OneCrew one) {
             return "One crew has to do all works of the same kind at one site (%s).".formatted(project(one));

@@ -145,6 +145,13 @@ class SerialPlannerTest {
     }
 
     @Test
+    void aSaturdayNeedsNoReason() {
+        branch.activity(branch.work("r", "s", "racking", "array", 1).notBefore(morning(6)));
+        isPlaced("r", morning(8), morning(8));
+        assertThat(why("r")).isEqualTo("Nobody works on Sat, Mar 6.");
+    }
+
+    @Test
     void aDayOffOnWhichItMightHaveBegunIsNamed() {
         branch.closed(8, "Town fair")
                 .activity(branch.work("r", "s", "racking", "array", 1).notBefore(morning(8)));
