@@ -10,9 +10,6 @@ final class Block {
     /** An even number, so that pairs stay together; with more, a large branch's finishes leave the nearest memory. */
     static final int RUNS = 50;
 
-    /** In {@link #bindings}: nothing held the step back. */
-    static final int UNBOUND = 0;
-
     private final Step[] steps;
     private final DayTables time;
     private final FairDays sky;
@@ -33,7 +30,6 @@ final class Block {
     private Block(Step[] steps, DayTables time, FairDays sky, Claims claims, Rows rows, boolean explained) {
         this.steps = steps;
         row = rows.of();
-        arcs = new Arcs(steps, rows);
         this.time = time;
         this.sky = sky;
         holdings = new Holdings(claims.units(), time.clockOf.length, RUNS);
@@ -41,6 +37,7 @@ final class Block {
         holders = explained ? new Holders(steps, claims.kinds(), RUNS) : null;
         after = new char[rows.count() * RUNS];
         finish = new char[rows.count() * RUNS];
+        arcs = new Arcs(steps, rows, time, after, finish);
         fair = new long[sky.isAlwaysFair() ? 0 : RUNS * sky.words()];
     }
 
@@ -68,7 +65,7 @@ final class Block {
                 continue;
             }
             Arrays.fill(ready, step.earliest());
-            arcs.putOff(number, ready, after, finish, time);
+            arcs.putOff(number, ready);
             step.draw().fill(amount, firstRun, RUNS, seed);
             if (step.waiting() != null) {
                 waitFrom(step, from);
@@ -137,7 +134,7 @@ final class Block {
 
     /**
      * Of each step and run (as {@code step * RUNS + run}) how many places before it in the order of play the step stands for
-     * which it waited; {@link #UNBOUND} when nothing but its own earliest slot held it back.
+     * which it waited; {@link Arcs#UNBOUND} when nothing but its own earliest slot held it back.
      */
     char[] bindings() {
         Holders held = Objects.requireNonNull(holders, "only of explained runs");
@@ -145,38 +142,15 @@ final class Block {
         for (int number = 0; number < steps.length; number++) {
             Step step = steps[number];
             if (step.settledFinish() == Step.OPEN && step.waitBegan() == Step.OPEN) {
-                bind(number, binding);
+                Arrays.fill(ready, step.earliest());
+                arcs.bind(number, ready, binding);
                 for (int run = 0; run < RUNS && step.claims().length > 0; run++) {
                     int holder = held.before(number, run, ready[run], after);
-                    binding[number * RUNS + run] = holder < 0 ? binding[number * RUNS + run] : back(number, holder);
+                    binding[number * RUNS + run] =
+                            holder < 0 ? binding[number * RUNS + run] : Arcs.back(number, holder);
                 }
             }
         }
         return binding;
-    }
-
-    /** Farther back than two bytes can say (a branch of thousands of projects) is not followed. */
-    private static char back(int number, int before) {
-        return (char) (number - before > Character.MAX_VALUE ? UNBOUND : number - before);
-    }
-
-    private void bind(int number, char[] binding) {
-        Arrays.fill(ready, steps[number].earliest());
-        for (Step.Arc arc : steps[number].arcs()) {
-            for (int run = 0; run < RUNS; run++) {
-                int over = over(arc, run);
-                if (over > ready[run]) {
-                    ready[run] = over;
-                    binding[number * RUNS + run] = back(number, arc.step());
-                }
-            }
-        }
-    }
-
-    /** The slot from which that predecessor lets a step start. */
-    private int over(Step.Arc arc, int run) {
-        int at = row[arc.step()] * RUNS + run;
-        int slot = arc.lagClock() == 0 ? after[at] : time.slotFrom(finish[at] + arc.lagClock() + 1);
-        return slot + arc.lagSlots();
     }
 }

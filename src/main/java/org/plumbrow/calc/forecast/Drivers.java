@@ -86,7 +86,7 @@ final class Drivers {
             for (int at = 0; at < open; at++) {
                 meet(step[at]);
                 int back = block.back[step[at] * Block.RUNS + run[at]];
-                if (back != Block.UNBOUND) {
+                if (back != Arcs.UNBOUND) {
                     step[left] = step[at] - back;
                     run[left++] = run[at];
                 }
