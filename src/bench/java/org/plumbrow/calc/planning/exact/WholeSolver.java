@@ -4,7 +4,6 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.plumbrow.calc.planning.search.BranchModel;
 import org.plumbrow.calc.planning.search.Dates;
@@ -44,7 +43,8 @@ public final class WholeSolver {
         hintEverything(all, seconds);
         CpSolver solver = solver(WORKERS, seconds - (System.nanoTime() - begun) / 1e9);
         solver.getParameters().setCpModelProbingLevel(0).setSymmetryLevel(0);
-        return found(solver.solve(all.cp)) ? Optional.of(order(all, solver)) : Optional.empty();
+        CpSolverStatus status = solver.solve(all.cp);
+        return found(status) ? Optional.of(order(all, solver, status)) : Optional.empty();
     }
 
     /** The starts and crews of the plan are hinted; the solver says what all else is then. */
@@ -70,17 +70,8 @@ public final class WholeSolver {
         return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
     }
 
-    private Order order(PieceModel all, CpSolver solver) {
-        Order order = new Order(new int[model.size()], new int[model.size()], new int[model.size()]);
-        Arrays.fill(order.crew(), Order.ANY);
-        for (Map.Entry<Integer, Moves> moved : all.moves.entrySet()) {
-            order.key()[moved.getKey()] = (int) solver.value(moved.getValue().start);
-            for (Moves.ByCrew choice : moved.getValue().choices) {
-                if (solver.booleanValue(choice.taken())) {
-                    order.crew()[moved.getKey()] = choice.crew();
-                }
-            }
-        }
-        return order;
+    private static Order order(PieceModel all, CpSolver solver, CpSolverStatus status) {
+        Answer answer = PieceSolver.answer(all, solver, status, 0);
+        return new Order(answer.start(), answer.crew(), new int[answer.start().length]);
     }
 }

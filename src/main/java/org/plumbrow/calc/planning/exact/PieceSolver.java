@@ -104,7 +104,7 @@ public final class PieceSolver {
         return new Answer(kind, new int[0], new int[0], 0, bound);
     }
 
-    private static Answer answer(PieceModel model, CpSolver solver, CpSolverStatus status, long bound) {
+    static Answer answer(PieceModel model, CpSolver solver, CpSolverStatus status, long bound) {
         int[] start = new int[model.model.size()];
         int[] crew = new int[start.length];
         Arrays.fill(crew, -1);
