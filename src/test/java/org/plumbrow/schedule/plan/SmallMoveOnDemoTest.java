@@ -23,7 +23,7 @@ class SmallMoveOnDemoTest {
 
     private static final int WORKS = 40;
 
-    /** So many dates a small move may touch; the demo lies on other days each day: tried at most 103, most often 4 or fewer. */
+    /** So many dates a small move may touch; the demo lies on other days each day: tried at most 85, most often 4 or fewer. */
     private static final int MOST = 150;
 
     @Autowired

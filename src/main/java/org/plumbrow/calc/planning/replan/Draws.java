@@ -15,6 +15,9 @@ final class Draws {
     /** So often a promise is drawn before it is given up to find one that is late. */
     private static final int TRIES = 8;
 
+    /** The earliest of up to two to that power less one is drawn, by trials on moves of one work. */
+    private static final int EARLIEST_OF = 4;
+
     private final KnownPlaces known;
     private final BranchModel model;
     private final Decoder decoder;
@@ -31,13 +34,36 @@ final class Draws {
 
     /** A work of a crew, most often one that does not stand. */
     int work(Dates now) {
+        int count = displaced(now);
+        return isAny(count) ? chance.below(model.size()) : moved[chance.below(count)];
+    }
+
+    /** As {@link #work}, sooner one that was known to start early: what it pushes comes after it and stands when it does. */
+    int earlyWork(Dates now) {
+        int count = displaced(now);
+        if (isAny(count)) {
+            return chance.below(model.size());
+        }
+        int earliest = moved[chance.below(count)];
+        for (int more = (1 << chance.below(EARLIEST_OF)) - 1; more > 0; more--) {
+            int other = moved[chance.below(count)];
+            earliest = known.start[other] < known.start[earliest] ? other : earliest;
+        }
+        return earliest;
+    }
+
+    private boolean isAny(int displaced) {
+        return displaced == 0 || chance.below(8) == 0;
+    }
+
+    private int displaced(Dates now) {
         int count = 0;
         for (int number = 0; number < model.size(); number++) {
             if (model.tasks[number].kind == Task.Kind.CREW && !known.stands(number, now)) {
                 moved[count++] = number;
             }
         }
-        return count == 0 || chance.below(8) == 0 ? chance.below(model.size()) : moved[chance.below(count)];
+        return count;
     }
 
     /** A project with a promise that is late; -1 where none is soon found. */

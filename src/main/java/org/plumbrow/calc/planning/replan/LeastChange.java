@@ -31,7 +31,10 @@ public final class LeastChange {
     /** Orders that are tried where much moves, in up to so many runs: some tenths of a second on 75 projects. */
     private static final int ORDERS_A_RUN = 1_000;
 
-    private static final int MOST_RUNS = 4;
+    private static final int MOST_RUNS = 12;
+
+    /** Runs in a row that find nothing better, after which none more is made. */
+    private static final int IDLE_RUNS = 2;
 
     /** Tasks of a branch up to which so many are tried; a larger one gets fewer, as each takes longer. */
     private static final int A_BRANCH = 700;
@@ -122,8 +125,11 @@ public final class LeastChange {
         if (isNewAmong()) {
             around(newByUrgency());
         }
-        for (int run = 1; run <= share(MOST_RUNS) && best.disturbance > ENOUGH; run++) {
+        int idle = 0;
+        for (int run = 1; run <= share(MOST_RUNS) && best.disturbance > ENOUGH && idle < IDLE_RUNS; run++) {
+            Candidate before = best;
             mend(share(ORDERS_A_RUN), run);
+            idle = best == before ? idle + 1 : 0;
         }
         return best.order;
     }

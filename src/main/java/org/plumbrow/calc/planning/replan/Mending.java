@@ -8,8 +8,8 @@ import org.plumbrow.calc.planning.search.Order;
 
 /**
  * Simulated annealing (Kirkpatrick, Gelatt, Vecchi, Science 220, 1983) around a plan that people know: what does not stand
- * is served sooner or later, given to another crew, let start before its known day, or put back. Late promises count
- * first, then how much moves.
+ * is served sooner or later, given to another crew, let start before its known day, put back, or changes places with
+ * another that does not stand. Late promises count first, then how much moves.
  */
 final class Mending {
 
@@ -100,13 +100,31 @@ final class Mending {
             shift(next, late);
             return;
         }
-        int number = draws.work(now);
-        switch (chance.below(6)) {
+        int number = draws.earlyWork(now);
+        switch (chance.below(9)) {
             case 0 -> next.crew()[number] = next.crew()[number] == Order.ANY ? kept.crew()[number] : Order.ANY;
             case 1 -> next.notBefore()[number] = next.notBefore()[number] == 0 ? kept.notBefore()[number] : 0;
             case 2 -> putBack(next, number);
+            case 3 -> letGo(next, number);
+            case 4, 5 -> swap(next, number, draws.earlyWork(now));
             default -> next.key()[number] += draws.step(STEP_WIDTHS);
         }
+    }
+
+    /** Sooner, by any crew, and before its known day where that is free. */
+    private void letGo(Order next, int number) {
+        next.key()[number] -= 1 + Math.abs(draws.step(STEP_WIDTHS));
+        next.crew()[number] = chance.below(2) == 0 ? Order.ANY : Order.THRIFTY;
+        next.notBefore()[number] = 0;
+    }
+
+    /** Either may fill the days that the other leaves free, which its known day would forbid. */
+    private static void swap(Order next, int number, int other) {
+        int key = next.key()[number];
+        next.key()[number] = next.key()[other];
+        next.key()[other] = key;
+        next.notBefore()[number] = 0;
+        next.notBefore()[other] = 0;
     }
 
     /** A project sooner or later as a whole. */
