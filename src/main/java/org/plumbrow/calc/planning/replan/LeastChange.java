@@ -127,9 +127,7 @@ public final class LeastChange {
         }
         int idle = 0;
         for (int run = 1; run <= share(MOST_RUNS) && best.disturbance > ENOUGH && idle < IDLE_RUNS; run++) {
-            Candidate before = best;
-            mend(share(ORDERS_A_RUN), run);
-            idle = best == before ? idle + 1 : 0;
+            idle = mend(share(ORDERS_A_RUN), run) ? 0 : idle + 1;
         }
         return best.order;
     }
@@ -138,10 +136,11 @@ public final class LeastChange {
         return Math.max(2, most * A_BRANCH / Math.max(A_BRANCH, model.size()));
     }
 
-    private void mend(int orders, int seed) {
+    /** @return whether it found something better */
+    private boolean mend(int orders, int seed) {
         Mending mending = new Mending(known, decoder, best.order, favoured, seed);
         mending.run(orders);
-        take(pushed(mending.best()));
+        return take(pushed(mending.best()));
     }
 
     private boolean isNewAmong() {
@@ -218,8 +217,10 @@ public final class LeastChange {
         }
     }
 
-    private void take(Candidate candidate) {
-        best = candidate.isBetterThan(best) ? candidate : best;
+    private boolean take(Candidate candidate) {
+        boolean isBetter = candidate.isBetterThan(best);
+        best = isBetter ? candidate : best;
+        return isBetter;
     }
 
     /** What cannot stand in spite of all that can is served after it, so that it pushes nothing away. */
