@@ -15,8 +15,8 @@ final class Draws {
     /** So often a promise is drawn before it is given up to find one that is late. */
     private static final int TRIES = 8;
 
-    /** The earliest of up to two to that power less one is drawn, by trials on moves of one work. */
-    private static final int EARLIEST_OF = 4;
+    /** The earliest of one, two, four or eight is drawn, each as likely; by trials on moves of one work. */
+    private static final int DRAW_SIZES = 4;
 
     private final KnownPlaces known;
     private final BranchModel model;
@@ -38,18 +38,23 @@ final class Draws {
         return isAny(count) ? chance.below(model.size()) : moved[chance.below(count)];
     }
 
-    /** As {@link #work}, sooner one that was known to start early: what it pushes comes after it and stands when it does. */
+    /** As {@link #work}, sooner one that starts early: what it pushes comes after it and stands when it does. */
     int earlyWork(Dates now) {
         int count = displaced(now);
         if (isAny(count)) {
             return chance.below(model.size());
         }
         int earliest = moved[chance.below(count)];
-        for (int more = (1 << chance.below(EARLIEST_OF)) - 1; more > 0; more--) {
+        for (int more = (1 << chance.below(DRAW_SIZES)) - 1; more > 0; more--) {
             int other = moved[chance.below(count)];
-            earliest = known.start[other] < known.start[earliest] ? other : earliest;
+            earliest = start(other, now) < start(earliest, now) ? other : earliest;
         }
         return earliest;
+    }
+
+    /** The known start; of what is new where it stands now. */
+    private int start(int number, Dates now) {
+        return known.isKnown(number) ? known.start[number] : now.start[number];
     }
 
     private boolean isAny(int displaced) {
