@@ -55,7 +55,7 @@ public final class ReplanFigures {
                         THREADS);
     }
 
-    private static List<Integer> numbers(String list) {
+    static List<Integer> numbers(String list) {
         return Stream.of(list.split(",")).map(Integer::valueOf).toList();
     }
 
@@ -109,7 +109,8 @@ public final class ReplanFigures {
         return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime();
     }
 
-    private static long moved(Plan plan, Function<String, Optional<Placement>> known) {
+    /** Starts or crews that are others than known. @param known what is counted, by activity */
+    static long moved(Plan plan, Function<String, Optional<Placement>> known) {
         return plan.placements().values().stream()
                 .filter(now -> known.apply(now.activityId())
                         .filter(was -> moved(was, now))

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.plumbrow.calc.calendar.HalfDay;
 import org.plumbrow.calc.planning.Fix;
 import org.plumbrow.calc.planning.LargeBranch;
@@ -19,9 +18,9 @@ import org.plumbrow.calc.planning.engine.Planner;
 import org.plumbrow.calc.planning.engine.Watch;
 
 /**
- * The next crew works of a branch, each moved by a working day for itself: how many dates move by that, in the middle and at
- * most, how much is late by it more than without it, and how long a page waits; a line each seed. Arguments: projects, seeds (both with
- * commas), works to move.
+ * The next crew works of a branch, each moved by a working day for itself: how many dates move with it, how many half-days are
+ * late by it, and how long a page waits; beside it what the right shift does. A line each seed. Arguments: projects, seeds (both
+ * with commas), works to move.
  */
 public final class SmallMoveFigures {
 
@@ -34,15 +33,11 @@ public final class SmallMoveFigures {
     public static void main(String[] arguments) {
         System.out.println("projects seed late before | moved dates: half of the works, nine of ten, most, sum"
                 + " | by right shift: half, nine of ten, most, sum | later in sum, by right shift | ms: half, most");
-        for (int size : numbers(arguments[0])) {
-            for (int seed : numbers(arguments[1])) {
+        for (int size : ReplanFigures.numbers(arguments[0])) {
+            for (int seed : ReplanFigures.numbers(arguments[1])) {
                 print(size, seed, Integer.parseInt(arguments[2]));
             }
         }
-    }
-
-    private static List<Integer> numbers(String list) {
-        return Stream.of(list.split(",")).map(Integer::valueOf).toList();
     }
 
     private static void print(int size, int seed, int works) {
@@ -61,7 +56,7 @@ public final class SmallMoveFigures {
         List<Long> pushed = new ArrayList<>();
         List<Long> millis = new ArrayList<>();
         long later = 0;
-        long pushedLater = 0;
+        long laterByShift = 0;
         for (Placement place : next) {
             PlanningProblem asked = moved(problem, place);
             Plan shift = LeastChange.rightShift(asked, known);
@@ -71,10 +66,10 @@ public final class SmallMoveFigures {
             if (!PlanCheck.breaches(asked, plan).isEmpty() && plan.findings().isEmpty()) {
                 throw new IllegalStateException("a plan that breaks its rules");
             }
-            moved.add(moved(before, plan));
-            pushed.add(moved(before, shift));
+            moved.add(ReplanFigures.moved(plan, before::of));
+            pushed.add(ReplanFigures.moved(shift, before::of));
             later += plan.weightedHalfDaysLate() - before.weightedHalfDaysLate();
-            pushedLater += shift.weightedHalfDaysLate() - before.weightedHalfDaysLate();
+            laterByShift += shift.weightedHalfDaysLate() - before.weightedHalfDaysLate();
         }
         System.out.printf(
                 Locale.ROOT,
@@ -85,7 +80,7 @@ public final class SmallMoveFigures {
                 said(moved),
                 said(pushed),
                 later,
-                pushedLater,
+                laterByShift,
                 at(millis, 0.5),
                 at(millis, 1));
     }
@@ -95,15 +90,6 @@ public final class SmallMoveFigures {
         return problem.withActivities(activity -> activity.id().equals(place.activityId())
                 ? activity.fixed(new Fix.Pinned(next, place.crewId()))
                 : activity);
-    }
-
-    private static long moved(Plan before, Plan now) {
-        return now.placements().values().stream()
-                .filter(placed -> before.of(placed.activityId())
-                        .filter(was -> !was.start().equals(placed.start())
-                                || !was.crewId().equals(placed.crewId()))
-                        .isPresent())
-                .count();
     }
 
     private static String said(List<Long> counts) {
