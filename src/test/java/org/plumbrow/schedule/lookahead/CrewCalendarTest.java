@@ -115,6 +115,9 @@ class CrewCalendarTest {
         assertThat(racking.closest("tr").attr("data-name")).isEqualTo("Crew 2");
         assertThat(page.select("a[href=/look-ahead/publish]")).hasSize(1);
         assertThat(page.text()).contains("Last move: Racking, Hatch Ridge: settled on Mon, Mar 22, morning, Crew 2");
+        assertThat(read(racking() + "/effect?day=2027-03-24&half=MORNING", branch.manager())
+                        .text())
+                .contains("Whoever was told needs to hear of it, as this start was settled before: told the farm");
 
         assertThat(post(racking() + "/release", "version", version())).hasStatus3xxRedirection();
         assertThat(read(racking() + "/move", branch.manager()).text()).contains("no, the plan decides");
